@@ -1,0 +1,1 @@
+"""What the trade publishes about grass, weed products and care: frozen figures, each with how it is known."""
