@@ -1,0 +1,93 @@
+"""Many entries at once."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+
+from journal.store.book import NotSaved
+from journal.store.bulk import content_id, write_bulk
+from tests.store.rigs import a_book, mowing, reopened
+
+
+def weather(nth: int) -> dict[str, object]:
+    return {"kind": "rain", "date": f"2026-{nth // 28 + 1:02}-{nth % 28 + 1:02}", "depth_mm": nth / 4}
+
+
+YEAR = [(content_id(weather(n)), weather(n)) for n in range(330)]
+
+
+def test_bringing_the_same_again_changes_nothing(tmp_path: Path) -> None:
+    book = a_book(tmp_path / "lawn")
+    assert write_bulk(book, YEAR[:300]) == 300
+    (path,) = (tmp_path / "lawn" / "log").iterdir()
+    assert len(path.read_bytes().splitlines()) == 300  # one record each: damage costs one
+    assert path.stat().st_mode & 0o777 == 0o600 or path.drive
+    assert write_bulk(book, YEAR[:300]) == 0
+    assert write_bulk(reopened(tmp_path / "lawn"), YEAR) == 30
+    book.refresh()
+    assert dict(book.entries()) == dict(YEAR) == dict(reopened(tmp_path / "lawn").entries())
+    assert not book.check().problems
+
+
+def test_what_was_struck_stays_struck(tmp_path: Path) -> None:
+    book = a_book(tmp_path / "lawn")
+    write_bulk(book, YEAR)
+    book.strike(YEAR[0][0])
+    book.amend(YEAR[1][0], mowing(1))
+    assert write_bulk(book, YEAR) == 0
+    assert YEAR[0][0] not in book.entries()
+    assert book.entries()[YEAR[1][0]] == mowing(1)
+
+
+def test_an_import_is_one_act(tmp_path: Path) -> None:
+    book = a_book(tmp_path / "lawn")
+    (one,) = book.add([mowing(1)])
+    write_bulk(book, YEAR)
+    changes = a_book(tmp_path / "lawn").newest_undoable()
+    assert [change.id for change in changes] == [id for id, _ in YEAR]
+    book.undo(changes)
+    assert list(book.entries()) == list(reopened(tmp_path / "lawn").entries()) == [one.id]
+    book.undo(book.newest_redoable())
+    assert len(book.entries()) == 331
+    assert not book.check().problems
+
+
+def test_two_copies_that_imported_the_same_have_no_conflict(tmp_path: Path) -> None:
+    book, other = a_book(tmp_path / "lawn"), a_book(tmp_path / "other", "laptop-91c0")
+    for each in (book, other):
+        write_bulk(each, YEAR)
+    for path in (tmp_path / "other" / "log").iterdir():
+        path.rename(tmp_path / "lawn" / "log" / path.name)
+    book.refresh()
+    assert (len(book.entries()), book.conflicts()) == (330, {})
+
+
+def test_ids_come_from_the_content_alone() -> None:
+    assert content_id(weather(3)) == content_id(json.loads(json.dumps(weather(3))))
+    assert content_id(weather(3)) == content_id(dict(reversed(weather(3).items())))
+    assert content_id({"a": {"b": 1, "c": 2}}) == content_id({"a": {"c": 2, "b": 1}})
+    assert len({content_id(weather(3), nth) for nth in range(3)} | {content_id(weather(4))}) == 4
+    assert [id for id, _ in YEAR] == sorted(id for id, _ in YEAR)  # in order of their dates
+    assert {len(id) for id, _ in YEAR} == {26}
+    assert content_id({"date": "someday"})[:9] == content_id({"date": "1776-07-04"})[:9] == "0" * 9
+
+
+def test_what_cannot_be_imported_leaves_the_book_as_it_is(tmp_path: Path) -> None:
+    book = a_book(tmp_path / "lawn")
+    for spoilt, words in (
+        ((YEAR[0][0], weather(7)), "two different entries"),
+        (("../x", weather(7)), "cannot name an entry"),
+        (("x", weather(7) | {"id": "x"}), 'no "id" of its own'),
+        (("x", weather(7) | {"remark": "\ud83d"}), '"remark" holds half a character'),
+        (("x", weather(7) | {"remark": "x" * 1_100_000}), "too long"),
+    ):
+        with pytest.raises(NotSaved, match=words):
+            write_bulk(book, [*YEAR, spoilt])
+    with pytest.raises(NotSaved, match="half a character"):
+        content_id({"remark": "\ud83d"})
+    assert dict(book.entries()) == {}
+    assert list((tmp_path / "lawn" / "log").iterdir()) == []
+    assert write_bulk(book, [*YEAR, YEAR[0]]) == 330
