@@ -1,0 +1,1 @@
+"""The one line: text to an entry, an entry to text, and what could come next."""

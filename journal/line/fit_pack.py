@@ -1,0 +1,30 @@
+"""Bags, cups and ounces: what they come to depends on the product, which may be named after them."""
+
+from journal.line.fitting import Fitting
+from journal.record.quantity import parse
+from journal.record.refusal import Refusal
+
+
+def fit_packs(fit: Fitting) -> None:
+    """Bags and cups of the product named become its weight (cups of a liquid its volume).
+
+    Raises Refusal for a size that nobody gave, and for plain ounces of a liquid, whose label means fluid ounces.
+    """
+    product = fit.lawn.product(fit.values.get("product") or "")
+    name = product.name if product else "the product"
+    if fit.ounces and product and product.liquid:
+        text, token = fit.ounces
+        asked = text.replace(" ", "").replace("oz", "floz")
+        raise Refusal(text, f"{name} is a liquid, and ounces are a weight. Are fluid ounces meant?", asked)
+    sizes = (product.bag_g, product.cup_g) if product else (None, None)
+    for said, size, key in ((fit.bags, sizes[0], "bag"), (fit.cups, sizes[1], "cup")):
+        if said is None:
+            continue
+        number, token = said
+        if key == "cup" and product is not None and product.liquid:
+            fit.values["amount_ml"] = parse(f"{number:.12f}cup").value
+        elif size is None:
+            raise Refusal(token.text, f"how much does a {key} of {name} weigh? set {name} {key} 48lb")
+        else:
+            fit.values["amount_g"] = number * size
+    fit.bags = fit.cups = fit.ounces = None

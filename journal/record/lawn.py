@@ -1,0 +1,91 @@
+"""The whole lawn as it is known on a day: place, grass, zones, shed and the owner's own thresholds."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date
+from types import MappingProxyType
+
+from journal.record.day import MonthDay
+from journal.record.product import Product
+from journal.record.quantity import parse_as
+from journal.record.refusal import Refusal
+from journal.record.term import (
+    day,
+    grass_names,
+    month_day,
+    month_days,
+    one_of,
+    signed,
+    term,
+    words,
+    yes_no,
+)
+from journal.record.unit import Dimension
+from journal.record.zone import Zone
+
+
+def _no_numbers() -> Mapping[tuple[str, str], float]:
+    return MappingProxyType({})
+
+
+def _nothing_said() -> Mapping[tuple[str, str, str], str]:
+    return MappingProxyType({})
+
+
+def _height(text: str) -> float:
+    height = parse_as(text, Dimension.LENGTH).value
+    if not 5 <= height <= 300:
+        raise Refusal(text, "a height of cut is wanted, like 3in or 75mm.")
+    return height
+
+
+WHOLE = "lawn"
+"""The zone of a book in which none has been named."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Lawn:
+    """Facts in force on one day. Dates of frost and growth are None until the owner gives them."""
+
+    name: str = term("name", words, "North Lane", "")
+    units: str = term("units", one_of("us", "metric"), "us", "us")
+    latitude: float | None = term("latitude", signed(-90, 90), "42.3")
+    last_frost: MonthDay | None = term("last_frost", month_day, "05-06")
+    first_frost: MonthDay | None = term("first_frost", month_day, "10-05")
+    growth: tuple[MonthDay, MonthDay] | None = term("growth", month_days, "04-10 11-10")
+    grass: tuple[str, ...] = term("grass", grass_names, "kentucky bluegrass, perennial ryegrass", ())
+    renovated: date | None = term("renovated", day, "2025-09-06")
+    kept_since: date | None = term("kept_since", day, "2026-04-01")
+    feeding: str = term("feeding", one_of("interval", "months"), "interval", "interval")
+    local_rules: str = term("local_rules", words, "none", "none")
+    late_fall: bool = term("late_fall", yes_no, "no", False)
+    height_mm: float = term("height", _height, "3in", 76.2)
+    zones: tuple[Zone, ...] = ()
+    products: tuple[Product, ...] = ()
+    numbers: Mapping[tuple[str, str], float] = field(default_factory=_no_numbers)
+    off: frozenset[str] = frozenset()
+    said: Mapping[tuple[str, str, str], str] = field(default_factory=_nothing_said, compare=False)
+    problems: tuple[str, ...] = ()
+
+    @property
+    def zone_names(self) -> tuple[str, ...]:
+        """In the order in which they were set up."""
+        return tuple(zone.name for zone in self.zones)
+
+    def zone(self, name: str) -> Zone | None:
+        """The zone of that name, or None."""
+        return next((zone for zone in self.zones if zone.name == name), None)
+
+    def product(self, name: str) -> Product | None:
+        """The product of that name, or None."""
+        return next((product for product in self.products if product.name == name), None)
+
+    def area_m2(self, names: tuple[str, ...]) -> float | None:
+        """Area of these zones together; None when any of them is not known."""
+        areas = [zone.area_m2 for zone in self.zones if zone.name in names]
+        return None if None in areas or not areas else sum(a for a in areas if a is not None)
+
+    def grass_of(self, zone: str) -> tuple[str, ...]:
+        """The zone's own grass, else the lawn's."""
+        found = self.zone(zone)
+        return found.grass if found and found.grass else self.grass

@@ -1,0 +1,199 @@
+"""When the grass of a zone grows: by the owner's dates, by the weather on file, and by what was seen.
+
+Dates: the season runs from 21 days before the average last frost to 35 days after the average first one, unless the
+owner says otherwise. Weather: published soil and air temperatures at which cool-season roots start and stop, turned
+into means over ten days; the turning is judgment.
+"""
+
+from datetime import date, timedelta
+
+from journal.facts.factors import celsius
+from journal.facts.growth import default_growth
+from journal.record.day import MonthDay
+from journal.record.entry import Entry
+from journal.record.kinds.sighting import Sighting
+from journal.record.kinds.weather import Weather
+from journal.record.lawn import Lawn
+from journal.season.history import Past
+from journal.season.track import Seen
+
+GROWING: tuple[type[Entry], ...] = (Sighting, Weather)
+"""What `growing` and `began` look at."""
+
+Window = tuple[date, date]
+"""First and last day, both in it."""
+
+EARLY_DAYS = 21
+MEAN_DAYS, MEAN_NEEDS = 10, 8
+ENDS_BELOW_C = celsius(50)
+BEGINS_FROM_C = celsius(45)
+FROZEN_DAYS = 14
+THAW_DAYS = 3
+
+
+def southern(lawn: Lawn) -> bool:
+    """Whether the lawn lies south of the equator."""
+    return lawn.latitude is not None and lawn.latitude < 0
+
+
+def northern_day(lawn: Lawn, day: date) -> MonthDay:
+    """The day of the year that it would be in the northern half of the world (29 February counts as the 28th)."""
+    here = MonthDay(day.month, 28 if (day.month, day.day) == (2, 29) else day.day)
+    return here.half_a_year_on() if southern(lawn) else here
+
+
+def growth_window(lawn: Lawn, year: int) -> Window | None:
+    """The season that begins in that year, by dates alone; None when neither growth nor both frosts are known.
+
+    South of the equator it ends in the year after.
+    """
+    if lawn.growth is not None:
+        first, last = lawn.growth[0].on(year), _after(lawn.growth[0], lawn.growth[1], year)
+        return first, last
+    if lawn.last_frost is None or lawn.first_frost is None:
+        return None
+    season = default_growth(lawn.last_frost.on(year), _after(lawn.last_frost, lawn.first_frost, year))
+    a_year_on = lawn.last_frost.on(year + 1) - (lawn.last_frost.on(year) - season.first)
+    return season.first, min(season.last, a_year_on - timedelta(1))
+
+
+def _after(first: MonthDay, last: MonthDay, year: int) -> date:
+    return last.on(year if last > first else year + 1)
+
+
+def season(lawn: Lawn, day: date) -> Window | None:
+    """The season that the day lies in, or else the next one, by dates alone."""
+    for year in (day.year - 1, day.year, day.year + 1, day.year + 2):
+        window = growth_window(lawn, year)
+        if window is None:
+            return None
+        if day <= window[1]:
+            return window
+    raise AssertionError(f"no season after {day}")
+
+
+def season_before(lawn: Lawn, day: date) -> Window | None:
+    """The newest season that began on or before the day, by dates alone."""
+    for year in (day.year + 1, day.year, day.year - 1):
+        window = growth_window(lawn, year)
+        if window is not None and window[0] <= day:
+            return window
+    return None
+
+
+def growth_start(past: Past) -> date | None:
+    """First day of the season that the day lies in, or of the next, by dates alone."""
+    window = season(past.lawn, past.date)
+    return window[0] if window else None
+
+
+def growth_end(past: Past) -> date | None:
+    """Last day of the season that the day lies in, or of the next, by dates alone."""
+    window = season(past.lawn, past.date)
+    return window[1] if window else None
+
+
+def next_start(lawn: Lawn, day: date) -> date | None:
+    """The first growth start after the day, by dates alone."""
+    for year in (day.year - 1, day.year, day.year + 1):
+        window = growth_window(lawn, year)
+        if window is not None and window[0] > day:
+            return window[0]
+    window = growth_window(lawn, day.year + 2)
+    return window[0] if window else None
+
+
+def span(past: Past) -> tuple[int, int | None] | None:
+    """The day growth began this season and the first day after it (ordinals), as far as they are known by this day.
+
+    None before it begins, and when no dates are known. With weather on file it begins on the first day, from 21 days
+    before the date, on which ten days' mean reaches 45 F, and ends on the first from the average first frost on when
+    it is below 50 F; a warm spell later changes nothing. Where weather is missing the dates hold.
+    """
+    window = season_at_hand(past)
+    if window is None:
+        return None
+    seen = past.lawnwide(Weather)
+    first = _first_day(past.day, seen, window)
+    return None if first is None else (first, _day_after(past, seen, window))
+
+
+def began(past: Past) -> date | None:
+    """The day on which the season that runs began, by weather where it is on file; None outside it."""
+    found = span(past)
+    return date.fromordinal(found[0]) if found and found[1] is None else None
+
+
+def season_at_hand(past: Past) -> Window | None:
+    """The newest season that may have begun, counting the three weeks by which weather may bring it forward."""
+    return season_before(past.lawn, past.date + timedelta(EARLY_DAYS))
+
+
+def _first_day(today: int, seen: Seen[Weather], window: Window) -> int | None:
+    start = window[0].toordinal()
+    for day in range(start - EARLY_DAYS, today + 1):
+        mean = mean_c(seen, day)
+        if (mean is not None and mean >= BEGINS_FROM_C) or (mean is None and day >= start):
+            return day
+    return None
+
+
+def _day_after(past: Past, seen: Seen[Weather], window: Window) -> int | None:
+    last = window[1].toordinal()
+    for day in range(_first_frost(past.lawn, window).toordinal(), past.day + 1):
+        mean = mean_c(seen, day)
+        if (mean is not None and mean < ENDS_BELOW_C) or (mean is None and day > last):
+            return day
+    return None
+
+
+def _first_frost(lawn: Lawn, window: Window) -> date:
+    """The average first frost of that season; 35 days before its end where only the season itself is known."""
+    if lawn.first_frost is not None:
+        frost = lawn.first_frost.on(window[0].year)
+        frost = frost if frost > window[0] else lawn.first_frost.on(window[0].year + 1)
+        if frost <= window[1]:
+            return frost
+    return max(window[0], window[1] - timedelta(35))
+
+
+def mean_c(seen: Seen[Weather], day: int) -> float | None:
+    """Mean of (high + low) / 2 over that day (an ordinal) and the nine before; None with fewer than eight on file."""
+    days = {
+        entry.day: (entry.high_c + entry.low_c) / 2
+        for entry in seen.between(day - MEAN_DAYS + 1, day)
+        if entry.high_c is not None and entry.low_c is not None
+    }
+    return sum(days.values()) / len(days) if len(days) >= MEAN_NEEDS else None
+
+
+def in_growth(past: Past) -> bool:
+    """Whether the season runs, by dates and weather; False when no dates are known."""
+    return began(past) is not None
+
+
+def growing(past: Past) -> bool:
+    """Whether the grass of the zone grows: in season, and not seen dormant."""
+    return not dormant_open(past) and in_growth(past)
+
+
+def dormant_open(past: Past) -> Sighting | None:
+    """The `see dormant` that still stands: closed by `see green`, and by the next growth start."""
+    found = past[Sighting].last_where(lambda seen: seen.subject in ("dormant", "green"))
+    if found is None or found.subject == "green":
+        return None
+    lapses = next_start(past.lawn, found.date)
+    return found if lapses is None or past.date < lapses else None
+
+
+def frozen_open(past: Past) -> Sighting | None:
+    """The `see frozen` or `see snow` that still stands: closed by `see thawed`, 3 days of 45 F, or 14 days."""
+    found = past[Sighting].last_where(lambda seen: seen.subject in ("frozen", "snow", "thawed"))
+    if found is None or found.subject == "thawed" or past.day - found.day >= FROZEN_DAYS:
+        return None
+    mild = {
+        entry.day
+        for entry in past.lawnwide(Weather).since(found.day + 1)
+        if entry.high_c is not None and entry.high_c >= BEGINS_FROM_C
+    }
+    return found if len(mild) < THAW_DAYS else None
