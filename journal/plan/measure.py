@@ -1,0 +1,75 @@
+"""Quantities in the units of the book: rounded as a person would measure, and spelled for the line or the page."""
+
+import math
+from collections.abc import Callable
+
+from journal.record.lawn import Lawn
+from journal.record.quantity import in_unit, plain
+from journal.record.unit import Dimension, unit_for
+
+_HEIGHT_STEP = {"us": 0.25, "metric": 5.0}
+
+
+def line_height(mm: float, lawn: Lawn) -> str:
+    """`3in` or `75mm`, to the quarter inch or 5 mm."""
+    return _spelled(_rounded(mm, Dimension.LENGTH, lawn, _HEIGHT_STEP[lawn.units], round), Dimension.LENGTH, lawn, "")
+
+
+def line_height_up(mm: float, lawn: Lawn, gap: str = "") -> str:
+    """The same, never lower than `mm`; with a gap for the page."""
+    return _spelled(_rounded(mm, Dimension.LENGTH, lawn, _HEIGHT_STEP[lawn.units], _up), Dimension.LENGTH, lawn, gap)
+
+
+def height(mm: float, lawn: Lawn) -> str:
+    """`3.6 in` or `92 mm`, as measured."""
+    return _spelled(in_unit(mm, unit_for(Dimension.LENGTH, lawn.units)), Dimension.LENGTH, lawn, " ", 1)
+
+
+def depth(mm: float, lawn: Lawn) -> str:
+    """`0.1 in` or `3 mm` of water."""
+    places = 2 if lawn.units == "us" else 0
+    return _spelled(in_unit(mm, unit_for(Dimension.LENGTH, lawn.units)), Dimension.LENGTH, lawn, " ", places)
+
+
+def rounded_mass(grams: float, lawn: Lawn, *, down: bool) -> float:
+    """Pounds or kilograms as one weighs them out: the smaller the amount, the finer."""
+    exact = in_unit(grams, unit_for(Dimension.MASS, lawn.units))
+    step = next((step for below, step in _MASS_STEPS[lawn.units] if exact < below), 1.0)
+    return _rounded(grams, Dimension.MASS, lawn, step, _down if down else round)
+
+
+_MASS_STEPS = {"us": ((2, 0.05), (10, 0.1), (50, 0.5)), "metric": ((1, 0.02), (5, 0.05), (25, 0.2))}
+
+
+def mass(amount: float, lawn: Lawn, gap: str = " ") -> str:
+    """`12.5 lb` or `5.6 kg` for an amount already in that unit; with no gap as the line wants it."""
+    return _spelled(amount, Dimension.MASS, lawn, gap)
+
+
+def mass_rate(g_per_m2: float, lawn: Lawn, gap: str = " ") -> str:
+    """`3.5 lb/k` or `17 g/m2`."""
+    unit = unit_for(Dimension.MASS_RATE, lawn.units)
+    return f"{plain(in_unit(g_per_m2, unit), 2)}{gap}{unit.name}"
+
+
+def nitrogen(g_per_m2: float, lawn: Lawn) -> str:
+    """`0.68 lb N/k` or `3.3 g N/m2`."""
+    return mass_rate(g_per_m2, lawn).replace("lb/k", "lb N/k").replace("g/m2", "g N/m2")
+
+
+def _spelled(number: float, dimension: Dimension, lawn: Lawn, gap: str, places: int = 3) -> str:
+    text = f"{number:.{places}f}"
+    text = text.rstrip("0").rstrip(".") if "." in text else text
+    return f"{text}{gap}{unit_for(dimension, lawn.units).name}"
+
+
+def _rounded(value: float, dimension: Dimension, lawn: Lawn, step: float, how: Callable[[float], int]) -> float:
+    return float(how(in_unit(value, unit_for(dimension, lawn.units)) / step)) * step
+
+
+def _up(steps: float) -> int:
+    return math.ceil(steps - 1e-6)
+
+
+def _down(steps: float) -> int:
+    return max(1, math.floor(steps + 1e-6))

@@ -1,0 +1,58 @@
+"""Zones that share an offer become one step: one amount in all, one line."""
+
+from collections.abc import Iterable
+
+from journal.plan.measure import mass, mass_rate, rounded_mass
+from journal.plan.offer import Offer, Spread
+from journal.plan.step import Step
+from journal.record.lawn import Lawn
+
+
+def merged(name: str, offers: Iterable[tuple[str, Offer]], lawn: Lawn) -> tuple[Step, ...]:
+    """Steps of that name from (zone, offer) pairs; equal offers together, in the order in which they came."""
+    together: dict[Offer, list[str]] = {}
+    for zone, offer in offers:
+        together.setdefault(offer, []).append(zone)
+    return tuple(_step(name, tuple(zones), offer, lawn) for offer, zones in together.items())
+
+
+def _step(name: str, zones: tuple[str, ...], offer: Offer, lawn: Lawn) -> Step:
+    amount, measure = offer.amount, ""
+    if offer.spread is not None:
+        amount, measure = _dose(offer.spread, zones, lawn)
+        amount = f"{amount}; {offer.amount}" if offer.amount else amount
+    words = (offer.verb, measure, " ".join(zones), offer.tail)
+    return Step(
+        step=name,
+        zones=zones,
+        state=offer.state,
+        earliest=offer.earliest,
+        best=offer.best,
+        latest=offer.latest,
+        amount=amount,
+        line=" ".join(word for word in words if word) if offer.verb else "",
+        title=offer.title or name,
+        why=offer.why,
+        waits_for=offer.waits_for,
+    )
+
+
+def _dose(spread: Spread, zones: tuple[str, ...], lawn: Lawn) -> tuple[str, str]:
+    """How much in words, and as the line wants it: a total where the areas are known, else a rate."""
+    rate = mass_rate(spread.rate_g_per_m2, lawn)
+    about = f"{rate}, {spread.notes}" if spread.notes else rate
+    area = lawn.area_m2(zones)
+    if area is None:
+        return f"{spread.product.name} at {about}", mass_rate(spread.rate_g_per_m2, lawn, "")
+    total = rounded_mass(spread.rate_g_per_m2 * area, lawn, down=spread.round_down)
+    words = f"{mass(total, lawn)} {spread.product.name} ({about}){_bags(spread, area)}"
+    return words, mass(total, lawn, "")
+
+
+def _bags(spread: Spread, area: float) -> str:
+    """`, 1.4 bags`: how many of what is sold that is."""
+    if not spread.product.bag_g:
+        return ""
+    bags = spread.rate_g_per_m2 * area / spread.product.bag_g
+    count = f"{bags:.1f}" if bags >= 0.1 else f"{bags:.2f}"
+    return f", {count} bag" + ("s" if bags > 1 else "")

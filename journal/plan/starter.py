@@ -1,0 +1,146 @@
+"""Starter fertilizer at sowing."""
+
+from datetime import timedelta
+
+from journal.facts.factors import g_per_m2
+from journal.plan.declare import step
+from journal.plan.measure import nitrogen
+from journal.plan.offer import Offer, Spread
+from journal.plan.stage import STAGE, NewStand, new_stand, said, sown_said
+from journal.plan.step import State
+from journal.reckon.dose import doses
+from journal.reckon.feeding import holds_nitrogen, holds_phosphate, is_starter
+from journal.reckon.feedings import FEEDINGS, FeedingDay, feeding_days
+from journal.reckon.threshold import in_force
+from journal.record.kinds.feeding import FEEDS, Feeding
+from journal.record.kinds.soil import SoilTest
+from journal.record.lawn import Lawn
+from journal.record.product import Product
+from journal.record.unit import Dimension
+from journal.season.history import Past
+from journal.season.local import bars_phosphorus, closed
+
+GOOD_DAYS = 7
+"""The starter goes down on day 0 to 7: common practice, no source."""
+
+SOLUBLE_LIMIT = g_per_m2(0.5)
+"""The most soluble nitrogen on seedlings: from memory."""
+
+TOTAL_LIMIT = g_per_m2(0.9)
+"""The most nitrogen in one feeding: Univ. of Maryland Extension, Lawn Fertilizer Schedule Table, 2023."""
+
+ROUNDING = 0.02
+"""Amounts are weighed out in round numbers."""
+
+SOIL_TEST_DAYS = 3 * 365
+ENOUGH = ("medium", "high", "very-high")
+
+
+@step("starter", watches=(*STAGE, *FEEDINGS, SoilTest))
+def starter(past: Past) -> Offer | None:
+    """Once, on day 0 to 7; where phosphorus is barred or there enough, plain nitrogen takes its place."""
+    stand = new_stand(past)
+    if stand is None or not stand.is_news:
+        return None
+    lawn = past.lawn
+    before = round(in_force(lawn, "starter-missing", "before-days"))
+    plain = bars_phosphorus(lawn) or _phosphorus_enough(past)
+    found = [
+        feeding
+        for feeding in feeding_days(past, stand.zero.toordinal() - before)
+        if feeding.starter or (plain and _counts_plain(feeding, past))
+    ]
+    latest, given_up = stand.on_day(GOOD_DAYS), round(in_force(lawn, "starter-missing", "to-day"))
+    if found:
+        return Offer(
+            state=State.DONE, earliest=stand.zero, latest=latest, why=f"starter fed {said(found[0].date, past)}"
+        )
+    if stand.age > given_up:
+        if _before_the_book(past, stand, given_up):
+            return None
+        return Offer(
+            state=State.MISSED, earliest=stand.zero, latest=latest,
+            why=f"no starter by day {given_up}, {said(stand.on_day(given_up), past)}",
+        )  # fmt: skip
+    product = _product(past, plain=plain)
+    spread = starter_spread(product, lawn) if product else None
+    shut = stand.age >= 0 and closed(lawn, past.date)
+    wanted = "a fertilizer without phosphorus" if plain else "a starter"
+    return Offer(
+        state=State.WAITING if shut else _state(past, stand),
+        earliest=stand.zero,
+        best=(stand.zero, latest),
+        latest=latest,
+        why=sown_said(past, stand),
+        waits_for="closed by the local rule" if shut else _waits_for(past, stand),
+        amount="" if spread else f"{_missing(product, wanted)}; about {nitrogen(SOLUBLE_LIMIT, lawn)}",
+        verb=f"feed {product.name}" if product and spread else "",
+        spread=spread,
+    )
+
+
+def _waits_for(past: Past, stand: NewStand) -> str:
+    return f"growth, about {said(stand.zero, past)}" if stand.age < 0 else ""
+
+
+def _missing(product: Product | None, wanted: str) -> str:
+    return f"{product.name}: its analysis and rate are not entered" if product else f"{wanted}, none in the shed"
+
+
+def _state(past: Past, stand: NewStand) -> State:
+    if stand.age < 0:
+        return State.WAITING
+    counted_from = max(stand.zero, past.history.kept_since or stand.zero)
+    return State.LATE if past.date > counted_from + timedelta(GOOD_DAYS) else State.OPEN
+
+
+def _before_the_book(past: Past, stand: NewStand, days: int) -> bool:
+    kept = past.history.kept_since
+    return kept is not None and stand.on_day(days) < kept
+
+
+def _phosphorus_enough(past: Past) -> bool:
+    """Whether the newest soil test of three years gave phosphorus a category of medium or more."""
+    tests = [test for test in (*past.lawnwide(SoilTest).all, *past[SoilTest].all) if test.p]
+    newest = max(tests, key=lambda test: (test.day, test.id), default=None)
+    return newest is not None and past.day - newest.day < SOIL_TEST_DAYS and newest.p in ENOUGH
+
+
+def _counts_plain(feeding: FeedingDay, past: Past) -> bool:
+    """Whether a feeding without phosphorus serves as the starter; one of unknown amount does."""
+    products = [past.lawn.product(dose.product) for entry in feeding.entries for dose in doses(entry)]
+    if any(product is not None and holds_phosphate(product, past.lawn) for product in products):
+        return False
+    low = in_force(past.lawn, "starter-missing", "plain-low")
+    high = in_force(past.lawn, "starter-missing", "plain-high")
+    brought = feeding.n_g_per_m2
+    return brought is None or low * (1 - ROUNDING) <= brought <= high * (1 + ROUNDING)
+
+
+def _product(past: Past, *, plain: bool) -> Product | None:
+    """The one used last, else the first in the shed that will do: a starter, or a fertilizer without phosphorus."""
+
+    def fits(product: Product | None) -> bool:
+        if product is None or product.kind not in FEEDS or not holds_nitrogen(product):
+            return False
+        if plain:
+            return product.kind == "fertilizer" and not holds_phosphate(product, past.lawn)
+        return is_starter(product, past.lawn)
+
+    last = past[Feeding].last_where(lambda feeding: fits(past.lawn.product(feeding.product)))
+    named = [past.lawn.product(last.product)] if last else []
+    labelled = sorted(past.lawn.products, key=lambda product: product.kind != "starter")
+    return next((product for product in (*named, *labelled) if fits(product)), None)
+
+
+def starter_spread(product: Product, lawn: Lawn) -> Spread | None:
+    """The most that stays gentle on seedlings, within the label's range; None when nothing says how much."""
+    label = product.rate if product.rate and product.rate.dimension is Dimension.MASS_RATE else None
+    if not product.nitrogen:
+        return Spread(product, label.high, "the label's rate") if label else None
+    gentle = min(TOTAL_LIMIT, SOLUBLE_LIMIT / max(1e-9, 1 - (product.slow or 0.0)))
+    rate = gentle / product.nitrogen
+    if label:
+        rate = min(max(rate, label.low), label.high)
+    return Spread(product, rate, nitrogen(rate * product.nitrogen, lawn), round_down=True)
+

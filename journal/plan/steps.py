@@ -1,0 +1,44 @@
+"""The whole plan on one day."""
+
+from datetime import date, timedelta
+
+from journal.plan.declare import Declared
+from journal.plan.established import established
+from journal.plan.feed import feed
+from journal.plan.merge import merged
+from journal.plan.mowing import bag, first_mow, mow
+from journal.plan.seed import seed
+from journal.plan.starter import starter
+from journal.plan.step import State, Step
+from journal.plan.water import damp, damp_spot
+from journal.season.history import History
+
+PLAN: tuple[Declared, ...] = (seed, starter, damp, damp_spot, first_mow, bag, established, mow, feed)
+"""Every step, in the order of a renovation."""
+
+_ORDER = (State.LATE, State.OPEN, State.WAITING, State.BARRED, State.MISSED, State.DONE)
+
+
+def steps(history: History, as_of: date) -> tuple[Step, ...]:
+    """Every step of every zone on that day, zones that share one together; what is lost by waiting comes first."""
+    lawn = history.lawn(as_of)
+    found: list[Step] = []
+    for declared in PLAN:
+        offers = [
+            (zone, offer)
+            for zone in lawn.zone_names
+            if (offer := declared.find(history.on(zone, as_of, declared.watches))) is not None
+        ]
+        found += merged(declared.name, offers, lawn)
+    return tuple(sorted(found, key=_urgency))
+
+
+def _urgency(step: Step) -> tuple[int, date]:
+    return _ORDER.index(step.state), step.latest or step.earliest or date.max
+
+
+def due(steps: tuple[Step, ...], as_of: date, within_days: int) -> tuple[Step, ...]:
+    """Those still to be done that open within so many days of the date; a step that nothing can open is left out."""
+    last = as_of + timedelta(within_days)
+    ahead = [step for step in steps if step.state not in (State.DONE, State.MISSED)]
+    return tuple(step for step in ahead if step.earliest is not None and step.earliest <= last)

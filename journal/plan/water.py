@@ -1,0 +1,197 @@
+"""Keeping a seedbed damp, and weaning it."""
+
+from datetime import date, timedelta
+
+from journal.plan.declare import step
+from journal.plan.measure import depth
+from journal.plan.offer import Offer
+from journal.plan.stage import STAGE, NewStand, ago, new_stand, said, sown_said
+from journal.plan.step import State
+from journal.reckon.threshold import in_force
+from journal.record.kinds.seeding import Seeding
+from journal.record.kinds.sighting import Height, Sighting
+from journal.record.kinds.watering import Watering
+from journal.record.kinds.weather import Weather
+from journal.season.growth import in_growth
+from journal.season.history import Past
+from journal.season.stand import in_seedbed, sown, sown_mix
+from journal.season.water import WATER, rain_days, water_days
+
+LIGHT_MM = 2.5
+"""A light watering, about 0.1 in: from memory."""
+
+DEEPER_MM = 6.4
+"""A watering once the seedlings stand, about 0.25 in: from memory."""
+
+TAPER_EVERY_DAYS = 2
+"""2 to 3 times a week once it is nearly tall enough to mow: Renovating lawns in the fall, York News-Times, 2021."""
+
+
+@step("damp", watches=(*STAGE, *WATER, Sighting, Weather))
+def damp(past: Past) -> Offer | None:
+    """Two light waterings a day until the seed is up, then fewer and deeper until the first cut."""
+    stand = new_stand(past)
+    if stand is None:
+        return None
+    last = stand.on_day(_last_day(past, stand))
+    if stand.age < 0:
+        return Offer(
+            state=State.WAITING, earliest=stand.zero, latest=last, title="keep damp",
+            why="sown dormant", waits_for=f"growth, about {said(stand.zero, past)}", amount=_twice(past),
+        )  # fmt: skip
+    risen = _risen(past, stand)
+    if past.date <= last and risen is None:
+        return _today(past, stand, last)
+    if in_seedbed(past) and in_growth(past):
+        return _taper(past, stand, last if risen is None else min(last, risen.date - timedelta(1)))
+    if not stand.is_news:
+        return None
+    return Offer(
+        state=State.DONE, earliest=stand.zero, latest=last, title="keep damp",
+        why=f"{sown_said(past, stand)}; the damp days are over",
+    )  # fmt: skip
+
+
+@step("damp", watches=(Seeding, *WATER))
+def damp_spot(past: Past) -> Offer | None:
+    """The same for a spot sown within the zone: it changes nothing else there."""
+    spot = past[Seeding].last_where(lambda seeding: seeding.spot or seeding.spot_m2 is not None)
+    if spot is None:
+        return None
+    sowing = NewStand(spot, spot.date, past.day - spot.day, sown_mix(past.lawn, past.zone, spot))
+    last = sowing.on_day(_last_day(past, sowing))
+    whole = sown(past)
+    if past.date > last or (whole is not None and whole.day >= spot.day):
+        return None
+    logged = len(past[Watering].between(past.day, past.day)) or len(water_days(past, past.day, past.day))
+    needed = _needed(past, sowing, past.date)
+    done = logged >= needed or _rained(past, past.day)
+    tomorrow = past.date + timedelta(1)
+    return Offer(
+        state=State.WAITING if done else State.OPEN,
+        earliest=tomorrow if done else past.date,
+        latest=last if done else past.date,
+        title="damp spot",
+        why=f"spot sown {ago(spot.date, past)}; damp to {said(last, past)}",
+        waits_for=_done(past, logged) if done else "",
+        amount="twice a day, lightly" if done else _left(logged, needed),
+        verb="water spot",
+    )
+
+
+def _left(logged: int, needed: int) -> str:
+    """How often it is still wanted today."""
+    return "once more today" if logged else ("once today" if needed == 1 else "twice today")
+
+
+def _last_day(past: Past, stand: NewStand) -> int:
+    return round(in_force(past.lawn, "seedbed-dry", "days-bluegrass" if stand.some_bluegrass else "days"))
+
+
+def _risen(past: Past, stand: NewStand) -> Height | None:
+    """The measurement that ends the damp days: 1.5 in, on day 7 or later, for before it old grass is measured."""
+    enough = in_force(past.lawn, "seedbed-dry", "height")
+    found = past[Height].since(stand.zero.toordinal() + 7)
+    return next((h for h in found if h.height_mm is not None and h.height_mm >= enough), None)
+
+
+def _needed(past: Past, stand: NewStand, day: date) -> int:
+    """Waterings wanted on a day: two; one from day 15 without bluegrass, or when the day stays cool."""
+    once_from = in_force(past.lawn, "seedbed-dry", "once-from-day")
+    if not stand.some_bluegrass and (day - stand.zero).days >= once_from:
+        return 1
+    cool = in_force(past.lawn, "seedbed-dry", "cool-high")
+    highs = [w.high_c for w in past.lawnwide(Weather).between(day.toordinal(), day.toordinal()) if w.high_c is not None]
+    return 1 if highs and highs[-1] < cool else round(in_force(past.lawn, "seedbed-dry", "waterings"))
+
+
+def _rained(past: Past, day: int) -> bool:
+    """Whether rain covers the day: its own, or plenty the day before."""
+    rain = rain_days(past, day - 1, day)
+    enough = in_force(past.lawn, "seedbed-dry", "rain")
+    plenty = in_force(past.lawn, "seedbed-dry", "rain-two-days")
+    return rain.get(day, 0.0) >= enough or rain.get(day - 1, 0.0) >= plenty
+
+
+def _today(past: Past, stand: NewStand, last: date) -> Offer:
+    needed = _needed(past, stand, past.date)
+    logged = len(water_days(past, past.day, past.day).get(past.day, ()))
+    day = f"day {stand.age} of {(last - stand.zero).days}"
+    if logged >= needed or _rained(past, past.day):
+        tomorrow = past.date + timedelta(1)
+        if tomorrow > last:
+            return Offer(
+                state=State.WAITING, earliest=tomorrow + timedelta(1), title="keep damp", why=day,
+                waits_for=f"{_done(past, logged)}; from now on fewer and deeper", amount=_each(past, DEEPER_MM),
+                verb=_line(past, DEEPER_MM),
+            )  # fmt: skip
+        return Offer(
+            state=State.WAITING, earliest=tomorrow, best=(tomorrow, tomorrow), latest=last, title="keep damp",
+            why=day, waits_for=_done(past, logged), amount=_twice(past), verb=_line(past, LIGHT_MM),
+        )  # fmt: skip
+    dry = _dry_yesterday(past, stand)
+    return Offer(
+        state=State.LATE if dry else State.OPEN,
+        earliest=past.date,
+        best=(past.date, past.date),
+        latest=past.date,
+        title="keep damp",
+        why=f"{day}, no water logged yesterday" if dry else day,
+        amount=f"{_left(logged, needed)}, {_each(past, LIGHT_MM)}",
+        verb=_line(past, LIGHT_MM),
+    )
+
+
+def _done(past: Past, logged: int) -> str:
+    return "rain did it today" if _rained(past, past.day) else f"watered {'twice today' if logged > 1 else 'today'}"
+
+
+def _dry_yesterday(past: Past, stand: NewStand) -> bool:
+    """Whether nothing fell yesterday, in a book that keeps water at all since the sowing."""
+    before = past.day - 1
+    since = max(stand.zero, past.history.kept_since or stand.zero).toordinal()
+    if before < since:
+        return False
+    logged = water_days(past, since, past.day)
+    return bool(logged) and before not in logged and not _rained(past, before)
+
+
+def _taper(past: Past, stand: NewStand, damp_until: date) -> Offer:
+    """Every second day or so, deeper, until the first cut."""
+    watered = water_days(past, damp_until.toordinal(), past.day)
+    rained = [day for day, mm in rain_days(past, damp_until.toordinal(), past.day).items() if mm >= DEEPER_MM]
+    newest = max([damp_until.toordinal(), *watered, *rained])
+    due = date.fromordinal(newest + TAPER_EVERY_DAYS)
+    waits = past.date < due
+    return Offer(
+        state=State.WAITING if waits else State.OPEN,
+        earliest=due if waits else past.date,
+        latest=past.date if not waits else due,
+        title="taper water",
+        why=f"day {stand.age}, seedlings are up: fewer and deeper until the first cut",
+        waits_for=f"watered {said(date.fromordinal(newest), past)}" if waits and newest in watered else "",
+        amount=f"{_each(past, DEEPER_MM)}, every second or third day",
+        verb=_line(past, DEEPER_MM),
+    )
+
+
+def _twice(past: Past) -> str:
+    return f"twice a day, {_each(past, LIGHT_MM)} each"
+
+
+def _each(past: Past, mm: float) -> str:
+    minutes = _minutes(past, mm)
+    return f"{minutes} min ({depth(mm, past.lawn)})" if minutes else depth(mm, past.lawn)
+
+
+def _minutes(past: Past, mm: float) -> int | None:
+    """Minutes at the zone's own rate; None when it is not known or several circuits water it."""
+    zone = past.lawn.zone(past.zone)
+    if zone is None or zone.circuits or not zone.rate_mm_h:
+        return None
+    return max(1, round(mm / zone.rate_mm_h * 60))
+
+
+def _line(past: Past, mm: float) -> str:
+    minutes = _minutes(past, mm)
+    return f"water {minutes}min" if minutes else "water"

@@ -1,0 +1,93 @@
+"""Rules put to zones and days, and what they find as flags."""
+
+from collections.abc import Iterable
+from datetime import date
+
+from journal.facts.citation import Basis
+from journal.rules.declare import Finding, Rule
+from journal.rules.flag import Flag, Level
+from journal.rules.numbers import Numbers
+from journal.rules.turns import sites, turn_days
+from journal.season.history import History, Past
+
+Answer = tuple[str, Level]
+"""Subject and level."""
+
+LOOK_BACK_DAYS = 60
+"""The first day of a flag is looked for in stretches of so many days."""
+
+
+def judged(rule: Rule, past: Past) -> tuple[tuple[Finding, Numbers], ...]:
+    """What a rule finds on one day, with the numbers it read. A rule that is switched off finds harm only."""
+    own = Past(past.history, past.zone, past.date, past.lawn, rule.watches)
+    numbers = Numbers(rule.id, past.lawn)
+    off = rule.id in past.lawn.off
+    return tuple((f, numbers) for f in rule.find(own, numbers) if not off or f.level is Level.HARM)
+
+
+def flags_of(rule: Rule, past: Past) -> tuple[Flag, ...]:
+    """The rule's flags on one zone on one day."""
+    return tuple(_flag(rule, past, finding, numbers) for finding, numbers in judged(rule, past))
+
+
+def _flag(rule: Rule, past: Past, finding: Finding, numbers: Numbers) -> Flag:
+    return Flag(
+        id=flag_id(rule.id, (past.zone,), finding.subject),
+        rule=rule.id,
+        level=finding.level,
+        zones=(past.zone,),
+        subject=finding.subject,
+        rose=rose(rule, past, finding.subject),
+        headline=finding.headline,
+        why=finding.why,
+        do=finding.do,
+        clears=finding.clears,
+        clears_on=finding.clears_on,
+        evidence=tuple(dict.fromkeys(finding.evidence)),
+        numbers=numbers.used(*finding.numbers),
+        basis=_once(*finding.basis, *numbers.bases(*finding.numbers), *rule.basis),
+    )
+
+
+def flag_id(rule: str, zones: Iterable[str], subject: str) -> str:
+    """`rule/zone+zone` or `rule/zone/subject`: stable from day to day, and never with a date in it."""
+    return "/".join(part for part in (rule, "+".join(zones), subject) if part)
+
+
+def _once(*bases: Basis) -> tuple[Basis, ...]:
+    return tuple(dict.fromkeys(bases))
+
+
+def rose(rule: Rule, past: Past, subject: str) -> date:
+    """The first day of the flag that stands on the past's day, found by going back over the days it can turn on.
+
+    Never before the first thing on file.
+    """
+    begun = [day.toordinal() for day in (past.history.set_up, past.history.oldest) if day is not None]
+    floor = min([*begun, past.day])
+    places = sites(past.history, past.lawn.zone_names if rule.whole_lawn else (past.zone,))
+    first = past.day
+    while first > floor:
+        low = max(floor, first - LOOK_BACK_DAYS)
+        for day in reversed(turn_days(rule.id, rule.turns, places, low, first - 1)):
+            if not _stands(rule, past.history, past.zone, day, subject):
+                return date.fromordinal(first)
+            first = day
+    return date.fromordinal(first)
+
+
+def _stands(rule: Rule, history: History, zone: str, day: int, subject: str) -> bool:
+    past = history.on(zone, date.fromordinal(day))
+    return any(finding.subject == subject for finding, _ in judged(rule, past))
+
+
+def answers(
+    rule: Rule, history: History, zone: str, first: int, last: int
+) -> tuple[tuple[int, frozenset[Answer]], ...]:
+    """What the rule finds from one day (an ordinal) to another: each day it may turn on, with what holds from there."""
+    zones = history.lawn(date.fromordinal(last)).zone_names if rule.whole_lawn else (zone,)
+    found = []
+    for day in turn_days(rule.id, rule.turns, sites(history, zones), first, last):
+        past = history.on(zone, date.fromordinal(day))
+        found.append((day, frozenset((f.subject, f.level) for f, _ in judged(rule, past))))
+    return tuple(found)

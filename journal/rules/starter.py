@@ -1,0 +1,149 @@
+"""The starter at sowing: missing, or another feeding in its place."""
+
+from datetime import timedelta
+
+from journal.facts.sources import judgment
+from journal.reckon.dose import doses
+from journal.reckon.feeding import holds_phosphate
+from journal.reckon.feedings import FEEDINGS, FeedingDay, feeding_days
+from journal.record.kinds.seeding import Seeding
+from journal.record.kinds.soil import SoilTest
+from journal.rules.declare import Finding, rule
+from journal.rules.flag import Level
+from journal.rules.numbers import Numbers
+from journal.rules.turns import after, at, kept_since, seasons
+from journal.rules.words import days, on
+from journal.season.history import Past
+from journal.season.local import bars_phosphorus, closed
+from journal.season.stand import day_zero, is_dormant, sown
+
+SOIL_TEST_DAYS = 3 * 365
+"""So long a soil test speaks for or against phosphorus."""
+ENOUGH = ("medium", "high", "very-high")
+
+_ROUNDING = 0.02
+_DISPUTED = judgment(
+    "publications want phosphorus at seeding only where a soil test or the law allows it", "vermont-1266b"
+)
+
+
+@rule(
+    "starter-missing",
+    levels=(Level.LATE,),
+    watches=(Seeding, *FEEDINGS, SoilTest),
+    turns=(
+        after(Seeding, "from-day", "to-day"),
+        *(after(kind) for kind in FEEDINGS),
+        after(SoilTest, SOIL_TEST_DAYS),
+        at(kept_since, "from-day"),
+        at(seasons),
+    ),
+    basis=(_DISPUTED,),
+)
+def starter_missing(past: Past, n: Numbers) -> Finding | None:
+    """Sown, and no starter in the first week."""
+    seeding, kept = sown(past), past.history.kept_since
+    if seeding is None or kept is None or is_dormant(past.lawn, seeding) or closed(past.lawn, past.date):
+        return None
+    age = past.day - seeding.day
+    counted = past.day - max(seeding.day, kept.toordinal())
+    if counted < n.days("from-day") or age > n.days("to-day"):
+        return None
+    fed = feeding_days(past, seeding.day - n.days("before-days"))
+    if any(feeding.starter or serves_as_starter(past, feeding, n) for feeding in fed):
+        return None
+    last = seeding.date + timedelta(n.days("to-day"))
+    return Finding(
+        level=Level.LATE,
+        headline=f"no starter by day {age} after sowing",
+        why=f"sown {on(seeding.date, past)}; a starter goes down with the seed or in the week after",
+        do=(
+            "feed plain nitrogen, half a pound per 1,000 sq ft: the phosphorus is there"
+            if phosphorus_barred(past)
+            else f"feed a starter, until {on(last, past)}"
+        ),
+        clears=f"a starter, or after {on(last, past)}",
+        clears_on=last + timedelta(1),
+        evidence=(seeding.id,),
+        numbers=("from-day", "to-day", "before-days"),
+    )
+
+
+@rule(
+    "starter-wrong",
+    levels=(Level.LOSS,),
+    watches=(Seeding, *FEEDINGS, SoilTest),
+    turns=(
+        after(Seeding, "to-day"),
+        *(after(kind) for kind in FEEDINGS),
+        after(SoilTest, SOIL_TEST_DAYS),
+        at(seasons, "to-day", -7),
+    ),
+    basis=(_DISPUTED,),
+)
+def starter_wrong(past: Past, n: Numbers) -> Finding | None:
+    """A feeding at sowing that is not a starter."""
+    seeding, zero = sown(past), day_zero(past)
+    if seeding is None or zero is None:
+        return None
+    first = zero.toordinal()
+    if past.day > first + n.days("to-day"):
+        return None
+    wrong = [
+        feeding
+        for feeding in feeding_days(past, first - n.days("before-days"))
+        if not (feeding.starter or _weed_and_feed(past, feeding) or serves_as_starter(past, feeding, n))
+    ]
+    if not wrong:
+        return None
+    free = zero + timedelta(n.days("to-day") + 1)
+    fed = wrong[-1]
+    names = ", ".join(dict.fromkeys(dose.product for entry in fed.entries for dose in doses(entry)))
+    when = fed.day - first
+    return Finding(
+        level=Level.LOSS,
+        headline=f"{names} is no starter",
+        why=(
+            f"sown {on(zero, past)}, fed {on(fed.date, past)}, "
+            + (f"{days(-when)} before sowing" if when < 0 else f"on day {when}")
+            + f"; to day {n.days('to-day')} seedlings get a starter and nothing else"
+        ),
+        do=f"water it in well, and feed nothing more before {on(free, past)}",
+        clears=f"day {n.days('to-day') + 1} after sowing",
+        clears_on=free,
+        evidence=(*(entry.id for feeding in wrong for entry in feeding.entries), seeding.id),
+        numbers=("before-days", "to-day"),
+    )
+
+
+def _weed_and_feed(past: Past, feeding: FeedingDay) -> bool:
+    """Whether all of it was weed-and-feed: its wait before and after seed is judged instead."""
+    products = [past.lawn.product(dose.product) for entry in feeding.entries for dose in doses(entry)]
+    return all(product is not None and product.kind == "weed-and-feed" for product in products)
+
+
+def serves_as_starter(past: Past, feeding: FeedingDay, n: Numbers) -> bool:
+    """Where a soil test or a local rule speaks against phosphorus, plain nitrogen of 0.4 to 0.9 lb per 1,000 sq ft."""
+    if not phosphorus_barred(past):
+        return False
+    products = [past.lawn.product(dose.product) for entry in feeding.entries for dose in doses(entry)]
+    if any(product is not None and holds_phosphate(product, past.lawn) for product in products):
+        return False
+    low, high = plain_range(past)
+    amount = feeding.n_g_per_m2
+    return amount is None or low * (1 - _ROUNDING) <= amount <= high * (1 + _ROUNDING)
+
+
+def plain_range(past: Past) -> tuple[float, float]:
+    """Least and most nitrogen that serves as a starter, in g/m2."""
+    of_missing = Numbers("starter-missing", past.lawn)
+    return of_missing["plain-low"], of_missing["plain-high"]
+
+
+def phosphorus_barred(past: Past) -> bool:
+    """Whether a local rule, or the newest soil test of three years with a category, speaks against phosphorus."""
+    if bars_phosphorus(past.lawn):
+        return True
+    tests = [t for t in (*past[SoilTest].all, *past.lawnwide(SoilTest).all) if t.p]
+    newest = max(tests, key=lambda t: (t.day, t.id), default=None)
+    return newest is not None and past.day - newest.day < SOIL_TEST_DAYS and newest.p in ENOUGH

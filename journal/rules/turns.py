@@ -1,0 +1,173 @@
+"""The days on which a rule's answer can change: so many days after an entry, or around a day of the year.
+
+Between two such days nothing changes, so that the history of a flag needs to be judged on them alone. A day too many
+costs a little time; a day too few would be a fault.
+"""
+
+import math
+from bisect import bisect_left, bisect_right
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from journal.record.day import MonthDay
+from journal.record.entry import Entry
+from journal.record.lawn import Lawn
+from journal.rules.numbers import HOUSE
+from journal.season.growth import EARLY_DAYS, growth_window, next_start, span
+from journal.season.history import LAWN, History
+
+Step = int | str | tuple[int | str, ...]
+"""So many days, a house number by its name (`-late-days`: so many days before), or a sum of both."""
+
+Reach = Callable[[Entry, Lawn], Iterable[int]]
+"""Days after an entry that depend on the entry, in ascending order; they may go on for ever."""
+
+
+@dataclass(frozen=True, slots=True)
+class Site:
+    """One zone of one history, and a lawn that held on some day of it."""
+
+    history: History
+    zone: str
+    lawn: Lawn
+
+
+Anchor = Callable[[Site, int], Iterable[int]]
+"""Days (ordinals) of one year that do not hang on an entry."""
+
+
+@dataclass(frozen=True, slots=True)
+class After:
+    """Days after each entry of a kind; the entry's own day, and the day after each, are always among them."""
+
+    kind: type[Entry]
+    steps: tuple[Step, ...] = ()
+    reach: Reach | None = None
+    within: int | None = None
+    """No reach is longer than this; None where nobody can say."""
+
+
+@dataclass(frozen=True, slots=True)
+class At:
+    """Days after an anchor, which is itself among them."""
+
+    anchor: Anchor
+    steps: tuple[Step, ...] = ()
+
+
+Turn = After | At
+
+
+def after(kind: type[Entry], *steps: Step, reach: Reach | None = None, within: int | None = None) -> After:
+    """So many days after entries of that kind."""
+    return After(kind, steps, reach, within)
+
+
+def at(anchor: Anchor, *steps: Step) -> At:
+    """So many days after an anchor."""
+    return At(anchor, steps)
+
+
+def seasons(site: Site, year: int) -> Iterator[int]:
+    """First day of growth and the first after it, by dates; and both by the weather on file."""
+    window = growth_window(site.lawn, year)
+    if window is None:
+        return
+    yield window[0].toordinal()
+    yield window[1].toordinal() + 1
+    spring = next_start(site.lawn, window[1]) or window[1]
+    seen = span(site.history.on(site.zone, spring - timedelta(EARLY_DAYS + 1)))
+    if seen is not None:
+        yield from (day for day in seen if day is not None)
+
+
+def months(site: Site, year: int) -> Iterator[int]:
+    """The first of every month."""
+    for month in range(1, 13):
+        yield date(year, month, 1).toordinal()
+
+
+def kept_since(site: Site, year: int) -> Iterator[int]:
+    """The day from which on the book was kept."""
+    kept = site.history.kept_since
+    if kept is not None and kept.year == year:
+        yield kept.toordinal()
+
+
+def each_year(*days: MonthDay) -> Anchor:
+    """Days of the year, on either half of the globe."""
+
+    def anchor(site: Site, year: int) -> Iterator[int]:
+        for day in days:
+            yield day.on(year).toordinal()
+            yield day.half_a_year_on().on(year).toordinal()
+
+    return anchor
+
+
+def turn_days(rule: str, turns: Iterable[Turn], sites: Iterable[Site], first: int, last: int) -> list[int]:
+    """Every day (an ordinal) from the first to the last on which the rule can turn, in order; the first is in it."""
+    found = {first}
+    for site in sites:
+        for setting in site.history.ground.dated:
+            if setting.since is not None:
+                found.add(setting.since.toordinal())
+        for turn in turns:
+            if isinstance(turn, After):
+                found.update(_after(rule, turn, site, first, last))
+            else:
+                found.update(_at(rule, turn, site, first, last))
+    return sorted(day for day in found if first <= day <= last)
+
+
+def sites(history: History, zones: Iterable[str]) -> tuple[Site, ...]:
+    """Every zone under every lawn that ever held."""
+    changes = [setting.since for setting in history.ground.dated if setting.since is not None]
+    lawns = [history.lawn(date.min), *(history.lawn(day) for day in changes)]
+    return tuple(Site(history, zone, lawn) for zone in zones for lawn in lawns)
+
+
+def _after(rule: str, turn: After, site: Site, first: int, last: int) -> Iterator[int]:
+    steps = {0, 1, *(day for step in turn.steps for day in _both(_days(rule, step, site.lawn)))}
+    longest = max(steps) if turn.reach is None else max(*steps, turn.within) if turn.within is not None else first
+    for zone in dict.fromkeys((site.zone, LAWN)):
+        track = site.history.track(zone, turn.kind)
+        low, high = bisect_left(track.days, first - longest - 1), bisect_right(track.days, last)
+        for at in range(low, high):
+            day = track.days[at]
+            yield from (day + step for step in steps)
+            if turn.reach is not None:
+                yield from _reached(turn.reach(track.entries[at], site.lawn), first - day, last - day, day)
+
+
+def _reached(reach: Iterable[int], first: int, last: int, day: int) -> Iterator[int]:
+    for days in reach:
+        if days > last:
+            return
+        if days >= first - 1:
+            yield day + days
+            yield day + days + 1
+
+
+def _at(rule: str, turn: At, site: Site, first: int, last: int) -> Iterator[int]:
+    steps = [day for step in turn.steps for day in _both(_days(rule, step, site.lawn))]
+    for year in range(date.fromordinal(first).year - 1, date.fromordinal(last).year + 2):
+        for day in turn.anchor(site, year):
+            yield day
+            yield from (day + step for step in steps)
+
+
+def _both(days: int) -> tuple[int, int]:
+    return days, days + 1
+
+
+def _days(rule: str, step: Step, lawn: Lawn) -> int:
+    if isinstance(step, int):
+        return step
+    if isinstance(step, str):
+        name = step.removeprefix("-")
+        own = lawn.numbers.get((rule, name))
+        number = HOUSE[rule, name].default if own is None else own
+        return math.ceil(number) if step == name else -math.ceil(number)
+    return sum(_days(rule, part, lawn) for part in step)

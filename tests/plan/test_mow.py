@@ -1,0 +1,89 @@
+"""The weekly cut."""
+
+import pytest
+
+from journal.plan.step import State
+from tests.plan.garden import ZONES, day, find, kept, the
+
+
+@pytest.mark.parametrize(
+    ("mown", "as_of", "state"),
+    [
+        ("2026-05-04", "2026-05-10", State.WAITING),
+        ("2026-05-04", "2026-05-11", State.OPEN),
+        ("2026-05-04", "2026-05-14", State.OPEN),
+        ("2026-05-04", "2026-05-15", State.LATE),
+        ("2026-07-04", "2026-07-18", State.OPEN),
+        ("2026-07-04", "2026-07-19", State.LATE),
+        ("2026-10-22", "2026-11-10", State.OPEN),
+    ],
+)
+def test_every_seven_days_and_late_by_the_month(mown: str, as_of: str, state: State) -> None:
+    assert the(kept(f"{mown} mow 3in front"), as_of, "mow").state is state
+
+
+def test_a_gap_that_runs_into_a_quicker_month_is_late_sooner() -> None:
+    book = kept("2026-08-22 mow 3in front")
+    assert the(book, "2026-08-31", "mow").latest == day("2026-09-01")
+
+
+def test_the_first_cut_of_the_year_is_two_weeks_into_growth() -> None:
+    book = kept()
+    assert find(book, "2026-03-01", "mow") is None
+    step = the(book, "2026-04-01", "mow")
+    assert (step.state, step.earliest) == (State.WAITING, day("2026-04-24"))
+    assert the(book, "2026-04-24", "mow").state is State.OPEN
+    assert the(book, "2026-05-04", "mow").state is State.OPEN
+    assert the(book, "2026-05-05", "mow").state is State.LATE
+
+
+def test_a_book_begun_in_july_is_not_told_off_for_april() -> None:
+    book = kept(set_up="2026-07-15")
+    assert the(book, "2026-07-15", "mow").state is State.OPEN
+    assert the(book, "2026-07-29", "mow").state is State.OPEN
+    assert the(book, "2026-07-30", "mow").state is State.LATE
+
+
+def test_the_usual_height_unless_it_was_a_scalp() -> None:
+    assert the(kept("2026-05-04 mow 3.5in front"), "2026-05-12", "mow").line == "mow 3.5in front"
+    assert the(kept("2026-05-04 mow 1.5in front"), "2026-05-12", "mow").line == "mow 3in front"
+
+
+def test_never_more_than_a_third_off() -> None:
+    mown = "2026-05-04 mow 3in front"
+    assert the(kept(mown, "2026-05-14 height 4.5in front"), "2026-05-14", "mow").line == "mow 3in front"
+    step = the(kept(mown, "2026-05-14 height 5in front"), "2026-05-16", "mow")
+    assert step.line == "mow 3.5in front"
+    assert step.amount == "cut at 3.5 in, no lower: two thirds of the 5 in that stand"
+    assert the(kept(mown, "2026-05-14 height 5in front"), "2026-05-17", "mow").line == "mow 3in front"
+
+
+def test_a_dormant_lawn_is_left_alone() -> None:
+    book = kept("2026-07-01 mow 3in front", "2026-07-10 see dormant front")
+    step = the(book, "2026-08-01", "mow")
+    assert (step.state, step.line) == (State.WAITING, "")
+    assert "dormant since Fri 10 Jul" in step.waits_for
+    green = kept("2026-07-01 mow 3in front", "2026-07-10 see dormant front", "2026-08-20 see green front")
+    assert the(green, "2026-08-21", "mow").state is State.LATE
+
+
+def test_a_service_s_mowing_is_no_step() -> None:
+    zones = {"front": ZONES["front"] | {"mowing": "service"}}
+    assert find(kept(zones=zones), "2026-05-20", "mow") is None
+
+
+def test_after_the_end_of_growth_there_is_nothing_to_mow() -> None:
+    book = kept("2026-11-08 mow 3in front")
+    assert find(book, "2026-11-09", "mow") is None
+    assert find(book, "2026-12-01", "mow") is None
+
+
+def test_without_frost_dates_the_plan_is_silent() -> None:
+    book = kept("2026-05-04 mow 3in front", lawn={"growth": "", "last_frost": "", "first_frost": ""})
+    assert find(book, "2026-05-20", "mow") is None
+    assert find(book, "2026-05-20", "feed") is None
+
+
+def test_the_owner_s_own_days_go_first() -> None:
+    book = kept("2026-05-01 set mow-gap step-days 5d", "2026-05-04 mow 3in front")
+    assert the(book, "2026-05-09", "mow").state is State.OPEN

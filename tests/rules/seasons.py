@@ -1,0 +1,144 @@
+"""Random short seasons, wilder than any owner's, for what must hold in every book."""
+
+from collections.abc import Callable
+from dataclasses import replace
+from datetime import date, timedelta
+
+from hypothesis import strategies as st
+
+from journal.record.document import to_document
+from journal.record.entry import Entry
+from journal.record.kinds.cultivation import Cultivation
+from journal.record.kinds.feeding import Feeding
+from journal.record.kinds.intention import Intention
+from journal.record.kinds.mowing import Mowing
+from journal.record.kinds.seeding import Seeding
+from journal.record.kinds.sighting import Height, Sighting
+from journal.record.kinds.soil import SoilTest
+from journal.record.kinds.stock import Stock
+from journal.record.kinds.treatment import Treatment
+from journal.record.kinds.watering import Schedule, Watering
+from journal.record.kinds.weather import Rain, Weather
+from journal.season.history import History
+from tests.scenario import book, lawn
+
+BEGINS = date(2026, 1, 5)
+SPAN = 330
+SEEDS = ("three-river", "stone-wall", "quick-rye")
+FEEDS = ("oat-hill", "pond-ridge", "slow-oak", "green-gate")
+TREATMENTS = ("spring-wall", "leaf-off", "green-gate", "unknown")
+
+_zones = st.sampled_from([("front",), ("back",), ("front", "back")])
+_amounts = st.sampled_from([None, 900.0, 2000.0, 5000.0])
+_spots = st.sampled_from([False, False, False, True])
+_heights = st.sampled_from([None, 30.0, 50.8, 63.5, 76.2, 88.9, 101.6, 120.0])
+_states = st.sampled_from(["emerged", "dormant", "green", "frozen", "thawed", "snow", "traffic"])
+_days = st.integers(0, 40)
+
+
+def _made(kind: type[Entry], **fields: st.SearchStrategy[object]) -> st.SearchStrategy[Callable[[date], Entry]]:
+    return st.fixed_dictionaries(fields).map(lambda values: lambda on: kind(date=on, **_settled(values, on)))
+
+
+def _settled(values: dict[str, object], on: date) -> dict[str, object]:
+    """Days become dates, counted from the entry's own."""
+    ahead, back = values.get("ahead"), values.get("back")
+    rest = {name: value for name, value in values.items() if name not in ("ahead", "back", "ahead_as")}
+    if isinstance(ahead, int):
+        rest[str(values["ahead_as"])] = on + timedelta(ahead)
+    if isinstance(back, int) and back:
+        rest["since"] = on - timedelta(back)
+    return rest
+
+
+_one = st.one_of(
+    _made(Mowing, zones=_zones, height_mm=_heights),
+    _made(Mowing, zones=_zones, height_mm=_heights),
+    _made(Watering, zones=_zones, minutes=st.sampled_from([None, 5.0, 20.0]), deep=_spots, spot=_spots),
+    _made(
+        Schedule, zones=_zones, minutes=st.just(10.0), weekdays=st.sampled_from([(), (0, 3)]), off=_spots,
+        ahead=st.one_of(st.none(), _days), ahead_as=st.just("until"), back=st.sampled_from([0, 3]),
+    ),
+    _made(Rain, zones=st.sampled_from([(), ("front",)]), depth_mm=st.sampled_from([0.0, 3.0, 15.0]), back=_days),
+    _made(Feeding, zones=_zones, product=st.sampled_from(FEEDS), amount_g=_amounts, spot=_spots),
+    _made(Treatment, zones=_zones, product=st.sampled_from(TREATMENTS), amount_g=_amounts, spot=_spots),
+    _made(
+        Seeding, zones=_zones, product=st.sampled_from(SEEDS), amount_g=_amounts, spot=_spots, new=_spots,
+        slit=_spots, dormant=_spots,
+    ),
+    _made(Height, zones=_zones, height_mm=_heights),
+    _made(Sighting, zones=_zones, subject=_states),
+    _made(SoilTest, zones=st.sampled_from([(), ("front",)]), p=st.sampled_from(["low", "high"])),
+    _made(
+        Intention, zones=_zones, what=st.just("seed"), product=st.sampled_from((*SEEDS, "")), ahead=_days,
+        ahead_as=st.just("target"),
+    ),
+    _made(Cultivation, zones=_zones, what=st.sampled_from(["dethatch", "aerate"])),
+    _made(Stock, product=st.sampled_from(SEEDS)),
+)  # fmt: skip
+
+_spells = st.tuples(
+    st.integers(0, SPAN - 60), st.integers(3, 60), st.sampled_from([(4.0, -2.0), (14.0, 8.0), (20.0, 8.0), (33.0, 20.0)]),
+    st.sampled_from([None, 0.0, 4.0]),
+)  # fmt: skip
+
+_NO_GROWTH = ('growth = ["04-10", "11-10"]\n', "")
+_OWN = (
+    "mow-gap days 13", "mow-gap slow-days 9", "mow-gap late-days 6", "mow-gap first-days 30", "mow-gap dry-days 12",
+    "mow-first-early days 35", "mow-first-early loss-days 12", "mow-first-early height-from-day 20",
+    "mow-height stands-days 9", "mow-height late-days 33", "mow-height before-seeding-days 12",
+    "feed-overdue days 40", "feed-overdue days-15 50", "feed-overdue seeded-days 20", "feed-overdue late-days 50",
+    "feed-too-soon days 60", "seedbed-dry days 11", "seedbed-dry days-bluegrass 40", "seedbed-dry once-from-day 5",
+    "seedbed-dry waterings 3", "starter-missing from-day 3", "starter-missing to-day 40",
+    "starter-missing before-days 12", "starter-wrong before-days 20", "starter-wrong to-day 11",
+    "seed-over-residue split-days 20",
+)  # fmt: skip
+LAWNS = {
+    "as set up": lawn(),
+    "by frost dates": lawn(_NO_GROWTH),
+    "growth unknown": lawn(_NO_GROWTH, ('last_frost = "05-06"\nfirst_frost = "10-05"\n', "")),
+    "not irrigated": lawn(("irrigated = true", "irrigated = false")),
+    "by months": lawn(('name = "North Lane"', 'name = "North Lane"\nfeeding = "months"')),
+    "southern": lawn(("latitude = 42.3", "latitude = -42.3"), (_NO_GROWTH[0], 'growth = ["09-10", "05-10"]\n')),
+    "own numbers": book(
+        *(f"{BEGINS} set {words}" for words in _OWN),
+        on=lawn(("irrigated = true", "irrigated = false"), set_up=BEGINS),
+    ),
+    "begun in May": lawn(set_up=BEGINS + timedelta(120)),
+}
+
+
+class Diary(list[Entry]):
+    """Entries that show themselves without their defaults, and weather by its number of days."""
+
+    def __repr__(self) -> str:
+        said = [f"{e.kind} {to_document(e)}" for e in self if not isinstance(e, Weather)]
+        return "\n".join([*said, f"{len(self) - len(said)} days of weather"])
+
+
+@st.composite
+def entries(draw: st.DrawFn) -> list[Entry]:
+    """A diary in the order in which it was written down, which is not that of its days."""
+    count = draw(st.integers(1, 14))
+    found: list[Entry] = [draw(_one)(BEGINS + timedelta(draw(st.integers(0, SPAN)))) for _ in range(count)]
+    for first, length, (high, low), rain in draw(st.lists(_spells, max_size=2)):
+        found += [
+            Weather(date=BEGINS + timedelta(first + at), high_c=high, low_c=low, rain_mm=rain) for at in range(length)
+        ]
+    return Diary(found)
+
+
+def numbered(diary: list[Entry]) -> list[Entry]:
+    """With ids in the order of writing."""
+    return [replace(entry, id=f"1{at:05}") for at, entry in enumerate(diary)]
+
+
+lawns = st.sampled_from(list(LAWNS))
+
+
+def kept(name: str, diary: list[Entry]) -> History:
+    """The book of that lawn with the diary in it."""
+    book = LAWNS[name]
+    for entry in diary:
+        book = book.plus(entry)
+    return book
