@@ -1,0 +1,1 @@
+"""What commands print: plain tables for people, one JSON document for scripts."""
