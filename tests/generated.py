@@ -37,32 +37,46 @@ def _settings() -> list[Entry]:
     ]
 
 
-def _one(id: str, day: date, chance: random.Random) -> Entry:
-    zones = ZONES if chance.random() < 0.4 else (chance.choice(ZONES),)
+def _often(id: str, day: date, zones: tuple[str, ...], chance: random.Random) -> Entry:
+    """What a keen owner writes down every day."""
     roll = chance.random()
-    if roll < 0.34:
+    if roll < 0.36:
         return Mowing(id=id, date=day, zones=zones, height_mm=76.2, clippings="bag", minutes=40.0)
-    if roll < 0.60:
+    if roll < 0.64:
         return Watering(id=id, date=day, zones=zones, minutes=20.0)
-    if roll < 0.78:
+    if roll < 0.82:
         return Weather(id=id, date=day, high_c=chance.uniform(5, 32), low_c=0.0, rain_mm=chance.choice((0.0, 0.0, 8.0)))
-    if roll < 0.86:
+    if roll < 0.92:
         return Rain(id=id, date=day, depth_mm=chance.uniform(1, 30))
-    if roll < 0.90:
+    if roll < 0.96:
         return Height(id=id, date=day, zones=zones, height_mm=95.0)
-    if roll < 0.94:
-        return Sighting(id=id, date=day, zones=zones, subject=chance.choice(("dandelion", "dry", "red-thread")))
-    if roll < 0.97:
+    return Sighting(id=id, date=day, zones=zones, subject=chance.choice(("dandelion", "clover", "red-thread")))
+
+
+def _seldom(id: str, day: date, zones: tuple[str, ...], chance: random.Random) -> Entry:
+    """What is done a few times a year however keen the owner is."""
+    roll = chance.random()
+    if roll < 0.4:
         return Feeding(id=id, date=day, zones=zones, product="pond-ridge", rate_g_per_m2=15.0)
-    if roll < 0.985:
+    if roll < 0.7:
         return Treatment(id=id, date=day, zones=zones, product="dry-creek", amount_ml=150.0, wind_m_s=1.5)
-    if roll < 0.995:
+    if roll < 0.85:
         return Cultivation(id=id, date=day, zones=zones, what="aerate", passes=2.0)
     return Seeding(id=id, date=day, zones=zones, product="three-river", amount_g=4000.0)
+
+
+SELDOM = 240
+"""Feedings, treatments, sowings and the like in ten years: 24 a year on three zones."""
 
 
 def generated(count: int) -> list[Entry]:
     """A lawn's settings and `count` entries over ten years, always the same for the same count."""
     chance = random.Random(count)
     span = (LAST - FIRST).days
-    return _settings() + [_one(f"E{n:07}", FIRST + timedelta(chance.randrange(span + 1)), chance) for n in range(count)]
+    made = _settings()
+    for n in range(count):
+        day = FIRST + timedelta(chance.randrange(span + 1))
+        zones = ZONES if chance.random() < 0.4 else (chance.choice(ZONES),)
+        make = _seldom if n < min(SELDOM, count // 20) else _often
+        made.append(make(f"E{n:07}", day, zones, chance))
+    return made

@@ -1,38 +1,39 @@
 """From arguments to a command, and from trouble to a message and an exit code."""
 
+import importlib
 import os
 import sys
 from argparse import Namespace
 from collections.abc import Callable, Sequence
 from datetime import date
+from typing import TYPE_CHECKING
 
-from journal.cli import judging, recording, starting
 from journal.cli.arguments import parse
 from journal.cli.out import trouble
 from journal.record.day import parse_day
 from journal.record.refusal import Refusal
 from journal.session.clock import Clock
-from journal.session.place import book_folder, state_folder
-from journal.session.session import Session
 from journal.store.change import NotABook, NotSaved
-from journal.store.stamp import computer_name
 
-Command = Callable[[Session, Namespace], int]
+if TYPE_CHECKING:
+    from journal.session.session import Session
 
-COMMANDS: dict[str, Command] = {
-    "log": recording.log,
-    "set": recording.set_fact,
-    "undo": recording.undo,
-    "redo": recording.redo,
-    "amend": recording.amend,
-    "strike": recording.strike,
-    "list": recording.listing,
-    "flags": judging.flags,
-    "due": judging.due,
-    "rules": judging.rules,
-    "check": recording.check,
+    Command = Callable[[Session, Namespace], int]
+
+COMMANDS = {
+    "log": "recording.log",
+    "set": "recording.set_fact",
+    "undo": "recording.undo",
+    "redo": "recording.redo",
+    "amend": "recording.amend",
+    "strike": "recording.strike",
+    "list": "recording.listing",
+    "flags": "judging.flags",
+    "due": "judging.due",
+    "rules": "judging.rules",
+    "check": "recording.check",
 }
-"""Commands on an open book."""
+"""Commands on an open book, each loaded only when it is asked for."""
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -40,21 +41,29 @@ def main(arguments: Sequence[str] | None = None) -> int:
     given = parse(sys.argv[1:] if arguments is None else arguments)
     try:
         clock = Clock(given.today or _today_of_environment())
-        session = Session(book_folder(given.book), computer_name(state_folder()), clock)
+        if given.command in COMMANDS:
+            from journal.cli.starting import session_of
+
+            return _command(COMMANDS[given.command])(session_of(given, clock).open(), given)
+        from journal.cli import starting
+
         match given.command:
-            case None:
-                return starting.open_journal(session)
             case "setup":
-                return starting.setup(session, given)
+                return starting.setup(given, clock)
             case "demo":
                 return starting.demo(given, clock)
-            case name:
-                return COMMANDS[name](session.open(), given)
+        return starting.journal(given, clock)
     except (NotABook, NotSaved, Refusal) as error:
         return trouble(str(error))
     except BrokenPipeError:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
+
+
+def _command(place: str) -> "Command":
+    module, _, name = place.partition(".")
+    found: Command = getattr(importlib.import_module(f"journal.cli.{module}"), name)
+    return found
 
 
 def _today_of_environment() -> date | None:

@@ -2,9 +2,10 @@
 
 import json
 import sys
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from journal.line.reading import Reading
+if TYPE_CHECKING:
+    from journal.line.reading import Reading
 
 DONE, STANDS, UNUSABLE = 0, 1, 2
 """Exit codes: done; what was asked for stands (damage, a flag, a line held back); the input could not be used."""
@@ -26,7 +27,7 @@ def trouble(text: str) -> int:
     return UNUSABLE
 
 
-def point(reading: Reading) -> int:
+def point(reading: "Reading") -> int:
     """The problem of a line, with the line as typed and a mark under the word in question."""
     problem = reading.problem
     if problem is None:

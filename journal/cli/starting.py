@@ -1,45 +1,66 @@
-"""Commands that make a book or open the screen."""
+"""Commands that make a book or open the screen. The screen paints first; the book is opened behind it."""
 
+import gc
 import sys
 import tempfile
 from argparse import Namespace
 from collections.abc import Callable
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from journal.cli.out import DONE, show, show_json, trouble
-from journal.line.setup_file import SetupProblem, settings_from_toml
 from journal.session.clock import Clock
-from journal.session.place import state_folder
-from journal.session.session import Session
-from journal.store.book import Book
-from journal.store.change import NotABook
-from journal.store.stamp import computer_name
+
+if TYPE_CHECKING:
+    from journal.session.session import Session
 
 
-def open_journal(session: Session) -> int:
+def session_of(given: Namespace, clock: Clock) -> "Session":
+    """A session on the folder that was said, not yet open."""
+    from journal.session.place import book_folder
+
+    return _session(book_folder(given.book), clock)
+
+
+def _session(folder: Path, clock: Clock) -> "Session":
+    from journal.session.place import state_folder
+    from journal.session.session import Session
+    from journal.store.stamp import computer_name
+
+    return Session(folder, computer_name(state_folder()), clock)
+
+
+def journal(given: Namespace, clock: Clock) -> int:
     """The screen on this book; with questions first when there is none."""
     if not _terminal():
         return trouble("the journal opens in a terminal. For scripts: swardbook --help")
-    return _run(lambda: session, Path(state_folder()))
+    from journal.session.place import book_folder, state_folder
+
+    folder = book_folder(given.book)
+    return _screen(lambda: _session(folder, clock), folder, state_folder())
 
 
-def setup(session: Session, given: Namespace) -> int:
+def setup(given: Namespace, clock: Clock) -> int:
     """Make a book from a file, or by questions on the screen."""
     if given.source is None:
-        return open_journal(session)
+        return journal(given, clock)
+    from journal.line.setup_file import SetupProblem, settings_from_toml
+    from journal.store.change import NotABook
+
     source = Path(given.source).expanduser()
     try:
         text = source.read_text(encoding="utf-8")
     except (OSError, UnicodeDecodeError) as error:
         return trouble(f"{source} can't be read: {error}")
     try:
-        settings = settings_from_toml(text, session.today)
+        settings = settings_from_toml(text, clock.today())
     except SetupProblem as problem:
         return trouble(f"{source}: {problem} Nothing was written.")
+    session = session_of(given, clock)
     try:
         session.open()
     except NotABook:
-        pass
+        pass  # none yet: it is made below, or refused there
     else:
         if not given.edit:
             return trouble(f"there is a book in {session.folder} already; --edit changes its facts.")
@@ -53,35 +74,45 @@ def setup(session: Session, given: Namespace) -> int:
 
 def demo(given: Namespace, clock: Clock) -> int:
     """A fresh copy of the demo book, opened on its own day."""
-    from journal.cli.demo import OPENS, write
+    from journal.cli.demo import OPENS
 
     clock = Clock(clock.fixed or OPENS)
+    if given.keep and not _terminal():
+        folder = Path(given.keep).expanduser()
+        _demo_book(folder, clock)
+        show(str(folder))
+        return DONE
+    if not _terminal():
+        return trouble("the demo opens in a terminal; --keep DIR leaves the book in a folder instead.")
     with tempfile.TemporaryDirectory(prefix="swardbook-demo-", ignore_cleanup_errors=True) as scratch:
         folder = Path(given.keep).expanduser() if given.keep else Path(scratch) / "book"
-        book = Book.create(folder, computer="demo", clock=clock.now)
-        if not book.entries():
-            write(book)
-        book.close()
-        if given.keep and not _terminal():
-            show(str(folder))
-            return DONE
-        if not _terminal():
-            return trouble("the demo opens in a terminal; --keep DIR leaves the book in a folder instead.")
-        session = Session(folder, computer_name(state_folder()), clock)
-        return _run(lambda: session, Path(scratch))
+
+        def opened() -> "Session":
+            _demo_book(folder, clock)
+            return _session(folder, clock)
+
+        return _screen(opened, folder, Path(scratch))
+
+
+def _demo_book(folder: Path, clock: Clock) -> None:
+    from journal.cli.demo.book import write
+    from journal.store.book import Book
+
+    book = Book.create(folder, computer="demo", clock=clock.now)
+    if not book.entries():
+        write(book)
+    book.close()
 
 
 def _terminal() -> bool:
     return sys.stdin.isatty() and sys.stdout.isatty()
 
 
-def _run(session: Callable[[], Session], state: Path) -> int:
-    """Load the screen's library only here."""
-    import gc
-
+def _screen(make_session: Callable[[], "Session"], folder: Path, state: Path) -> int:
+    """Load the screen's library only here; nothing made while importing is garbage, so nothing looks for it."""
     gc.disable()
     from journal.app import run
 
     gc.freeze()
     gc.enable()
-    return run(session, state)
+    return run(make_session, folder, state)

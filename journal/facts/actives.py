@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from difflib import get_close_matches
+from functools import lru_cache
 from types import MappingProxyType
 
 from journal.facts.active import Active, Fallback, Use
@@ -27,6 +28,7 @@ class UnknownActive(LookupError):
         super().__init__(f"{word} is not an active known here.{hint}")
 
 
+@lru_cache(maxsize=512)
 def _plain(word: str) -> str:
     return re.sub(r"\s+", " ", word.strip().casefold())
 

@@ -4,6 +4,7 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from difflib import get_close_matches
+from functools import lru_cache
 from types import MappingProxyType
 
 from journal.facts.citation import Basis, memory
@@ -155,6 +156,7 @@ GRASSES: tuple[Grass, ...] = (
 )  # fmt: skip
 
 
+@lru_cache(maxsize=512)
 def _plain(word: str) -> str:
     """A name as it is looked up: small letters, single blanks for hyphens, one grass rather than several."""
     text = re.sub(r"[\s_-]+", " ", word.strip().casefold()).replace("grasses", "grass").replace("fescues", "fescue")

@@ -129,18 +129,23 @@ NUMBERS: tuple[Number, ...] = (*_FEED, *_MOW, *_SEED)
 SLOW_BANDS: tuple[tuple[float, str], ...] = ((80.0, "-80"), (50.0, "-50"), (15.0, "-15"), (0.0, ""))
 
 
+_BY_RULE: dict[str, dict[str, Number]] = {}
+for _one in NUMBERS:
+    _BY_RULE.setdefault(_one.rule, {})[_one.name] = _one
+
+
 def numbers(rule: str) -> tuple[Number, ...]:
     """The house numbers of a rule, in reading order; none for a rule that has none."""
-    return tuple(one for one in NUMBERS if one.rule == rule)
+    return tuple(_BY_RULE.get(rule, {}).values())
 
 
 def number(rule: str, name: str) -> Number:
     """One house number. Raises LookupError naming those that the rule has."""
-    for one in numbers(rule):
-        if one.name == name:
-            return one
-    known = ", ".join(one.name for one in numbers(rule)) or "none"
-    raise LookupError(f"{rule} has no number {name}; it has {known}.")
+    found = _BY_RULE.get(rule, {}).get(name)
+    if found is None:
+        known = ", ".join(_BY_RULE.get(rule, {})) or "none"
+        raise LookupError(f"{rule} has no number {name}; it has {known}.")
+    return found
 
 
 def by_slow_share(rule: str, name: str, slow_percent: float) -> Number:

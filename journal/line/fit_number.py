@@ -17,6 +17,7 @@ _HALVES = {"half": 0.5, "quarter": 0.25, "a": 1.0}
 
 
 def fit_bags(fit: Fitting, token: Token) -> int:
+    """`half bag`, `a bag`."""
     after = fit.after()
     if "amount_g" not in fit.slots or token.word not in _HALVES or after is None or after.word not in ("bag", "bags"):
         return 0
@@ -27,6 +28,7 @@ def fit_bags(fit: Fitting, token: Token) -> int:
 
 
 def fit_time(fit: Fitting, token: Token) -> int:
+    """`7:30`, `7am`."""
     found = find_time(token.word)
     return 0 if found is None else fit.put("time", found, token, "date")
 
@@ -55,6 +57,7 @@ def fit_circuit(fit: Fitting, token: Token) -> int:
 
 
 def fit_quantity(fit: Fitting, token: Token) -> int:
+    """`3in`, `12lb`, `4lb/k`: into the first slot that takes it, or what any line may have."""
     if not looks_like_quantity(token.text):
         return 0
     text, used = quantity_words(fit, fit.at)

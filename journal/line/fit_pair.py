@@ -19,6 +19,7 @@ from journal.record.unit import Dimension
 
 
 def fit_plus(fit: Fitting, token: Token) -> int:
+    """`+` between two products of one tank mix."""
     if token.text != "+" or fit.kind is not Treatment:
         return 0
     if not fit.values.get("product"):
@@ -30,6 +31,7 @@ def fit_plus(fit: Fitting, token: Token) -> int:
 
 
 def fit_common_pair(fit: Fitting, token: Token) -> int:
+    """`spot 40sqft`, `part 1/2`, `by service`, `on 6/14`."""
     match token.word:
         case "spot":
             return _spot(fit, token)
@@ -72,6 +74,7 @@ def _spot(fit: Fitting, token: Token) -> int:
 
 
 def fit_keyed(fit: Fitting, token: Token) -> int:
+    """A keyword of the kind with its value: `wind 4mph`, `from gate`."""
     mine = [(name, slot) for name, slot in fit.slots.items() if slot.keyword and slot.keyword == token.word]
     if not mine:
         return 0

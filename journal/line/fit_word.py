@@ -13,12 +13,12 @@ from journal.record.day import name_weekday
 from journal.record.kinds.treatment import UNKNOWN, Treatment
 from journal.record.refusal import Refusal, nearest
 from journal.record.slot import Role
-from journal.record.unit import UNITS
+from journal.record.unit import UNITS, Dimension
 
 
 def fit_date(fit: Fitting, token: Token) -> int:
-    after = fit.after()
-    if after and after.word in UNITS and re.fullmatch(r"\d+/\d+", token.text):
+    """A date: of the entry, or first the day that a plan is for. Only that one may lie ahead."""
+    if _fraction(fit, token):
         return 0
     target = fit.target if fit.values.get(fit.target) is None else ""
     found = find_date(fit.tokens, fit.at, fit.dates(Lean.AHEAD if target else Lean.BACK))
@@ -36,6 +36,16 @@ def fit_date(fit: Fitting, token: Token) -> int:
     return fit.put("date", found.date, token, "date", found.used)
 
 
+def _fraction(fit: Fitting, token: Token) -> bool:
+    """Whether this is the number of a quantity that the kind takes: `1/4 in` of topdressing, `1/2 bag` of a feeding."""
+    after = fit.after()
+    if after is None or after.word not in UNITS or not re.fullmatch(r"\d+/\d+", token.text):
+        return False
+    dimension = UNITS[after.word].dimension
+    taken = {d for slot in fit.slots.values() if not slot.keyword for d in slot.dimensions}
+    return dimension in taken or (dimension is Dimension.BAGS and "amount_g" in fit.slots)
+
+
 def _weekday(fit: Fitting, token: Token) -> int:
     name = next((n for n, s in fit.slots.items() if s.role is Role.WEEKDAYS), "")
     weekday = name_weekday(token.word)
@@ -47,6 +57,7 @@ def _weekday(fit: Fitting, token: Token) -> int:
 
 
 def fit_word(fit: Fitting, token: Token) -> int:
+    """A word that is one of the kind's own: `bag`, `deep`, `edge kept`."""
     for name, slot in fit.slots.items():
         if slot.role is Role.CHOICE and not slot.keyword and token.word in slot.choices:
             return fit.put(name, token.word, token, "keyword")
@@ -59,6 +70,7 @@ def fit_word(fit: Fitting, token: Token) -> int:
 
 
 def fit_name(fit: Fitting, token: Token) -> int:
+    """A zone, then a product, in full or cut short."""
     if token.word == ALL and not token.quoted:
         fit.zones = list(fit.lawn.zone_names)
         fit.mark("zone")
@@ -87,6 +99,7 @@ def _shed(fit: Fitting) -> tuple[str, ...]:
 
 
 def fit_loose(fit: Fitting, token: Token) -> int:
+    """What was seen, a flag, a file."""
     for name, slot in fit.slots.items():
         if slot.role is Role.SUBJECT and not fit.values.get(name):
             found = find_name(token.text, slot.choices)
@@ -118,6 +131,7 @@ def _put_path(fit: Fitting, name: str, token: Token) -> int:
 
 
 def unknown_word(fit: Fitting, token: Token) -> Refusal:
+    """The Refusal for a word that fitted nothing, with what was probably meant."""
     suggestion = nearest(token.text, possible_words(fit.kind, fit.lawn, fit.rules))
     verb = fit.tokens[0].text
     if "product" in fit.slots and not fit.values.get("product"):

@@ -19,7 +19,7 @@ from journal.record.quantity import looks_like_quantity, parse, parse_as
 from journal.record.refusal import Refusal, nearest
 from journal.record.unit import UNITS, Dimension
 
-SHORT = {"zone": ("area",), "product": ("kind",)}
+SHORT = {"zone": "area", "product": "kind"}
 """The key that may be left out right after the name."""
 
 
@@ -123,8 +123,8 @@ def _pairs(tokens: list[Token], facts: Facts, units: str) -> None:
         _threshold(tokens, facts, units)
         return
     key, words = "", list[Token]()
-    if tokens and not _key(tokens[0], facts.what) and facts.what in SHORT:
-        key = SHORT[facts.what][0]
+    if tokens and not _key(tokens[0], facts.what) and _short(facts.what, tokens):
+        key = SHORT[facts.what]
     for token in tokens:
         found = _key(token, facts.what)
         if found and not (key and not words):
@@ -139,6 +139,12 @@ def _pairs(tokens: list[Token], facts: Facts, units: str) -> None:
             raise Refusal(token.text, f"not something a {facts.what} has.", nearest(token.word, keys(facts.what)))
     if key:
         _keep(facts, key, words)
+
+
+def _short(what: str, tokens: list[Token]) -> bool:
+    """Whether the first word is a value whose key was left out, and not a key mistyped."""
+    measured = [looks_like_quantity(token.text) for token in tokens[:2]]
+    return what in SHORT and (measured[0] if what == "zone" else not any(measured))
 
 
 def _keep(facts: Facts, key: str, words: list[Token]) -> None:

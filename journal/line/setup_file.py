@@ -133,9 +133,10 @@ def _item(key: str, item: Any) -> str:
     parts = [_words(wanted[0], item[wanted[0]])]
     for part, unit in (("percent", "%"), ("share", "%"), ("lb_per_gal", "lb/gal"), ("rate", "")):
         if part in item:
+            if isinstance(item[part], bool):
+                raise Refusal(part, "a number is wanted.")
             words = _words(part, item[part]).replace(" ", "")
-            number = isinstance(item[part], int | float) and not isinstance(item[part], bool)
-            parts.append(f"{words}{unit}" if number else words)
+            parts.append(f"{words}{unit}" if isinstance(item[part], int | float) else words)
     return " ".join(parts)
 
 

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from datetime import date, timedelta
+from functools import lru_cache
 
 from journal.facts.actives import SeedWait, seed_wait, seed_wait_after_split
 from journal.facts.citation import label
@@ -69,4 +70,10 @@ def _wait(name: str, lawn: Lawn, mix: Mixture, *, again: bool) -> SeedWait | Non
     if product.kind not in PROTECTS and not actives:
         return None
     kind = product.kind if product.kind in PROTECTS else "weed-and-feed"
-    return (seed_wait_after_split if again else seed_wait)(actives, kind, mix)
+    return _published(tuple(actives), kind, tuple(mix.items()), again)
+
+
+@lru_cache(maxsize=512)
+def _published(actives: tuple[str, ...], kind: str, mix: tuple[tuple[str, float], ...], again: bool) -> SeedWait:
+    """The same few products and mixes are asked about over and over."""
+    return (seed_wait_after_split if again else seed_wait)(actives, kind, dict(mix))

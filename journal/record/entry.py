@@ -93,9 +93,16 @@ def entry_kind(
     return declare
 
 
+_SLOTS: dict[str, dict[str, Slot]] = {}
+
+
 def slots(cls: type[Entry]) -> dict[str, Slot]:
     """The declared slots of a kind by field name, in order of declaration."""
-    return {f.name: f.metadata["slot"] for f in dataclasses.fields(cls) if "slot" in f.metadata}
+    found = _SLOTS.get(cls.kind)
+    if found is None:
+        found = {f.name: f.metadata["slot"] for f in dataclasses.fields(cls) if "slot" in f.metadata}
+        _SLOTS[cls.kind] = found
+    return found
 
 
 def pins() -> dict[str, str]:

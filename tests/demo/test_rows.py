@@ -3,13 +3,14 @@
 import sys
 from collections import Counter
 from dataclasses import replace
-from datetime import date
+from datetime import UTC, date, datetime
 from functools import cache
 from subprocess import run
 
 import pytest
 
-from journal.cli.demo import OPENS, DemoProblem, entries, lawn_toml, lines, read_season
+from journal.cli.demo import OPENS
+from journal.cli.demo.book import DemoProblem, entries, lawn_toml, lines, read_season
 from journal.line.read import read
 from journal.line.say import say
 from journal.line.verb import find_verb
@@ -17,6 +18,7 @@ from journal.record.document import from_document, to_document
 from journal.record.entry import KINDS, VERBS, Entry, slots
 from journal.record.kinds.setting import Setting
 from journal.season.history import History
+from journal.store.stamp import new_ids
 
 SMALL = """
 [lawn]
@@ -55,6 +57,16 @@ def test_the_lawn_comes_from_the_set_up_file_alone() -> None:
 def test_ids_follow_the_order_of_writing() -> None:
     ids = [entry.id for entry in book()]
     assert ids == sorted(set(ids))
+
+
+def test_a_fact_changed_in_the_demo_counts_though_the_real_clock_runs_years_behind() -> None:
+    history = History.of(book())
+    draft = read("set side slope steep", history, OPENS).draft
+    assert draft is not None
+    id = new_ids(lambda: datetime(2020, 1, 1, tzinfo=UTC), 1)[0]
+    zone = history.plus(replace(draft, id=id)).lawn(OPENS).zone("side")
+    assert zone is not None
+    assert zone.slope == "steep"
 
 
 def test_days_never_go_back_and_none_lies_on_or_after_the_opening_day() -> None:
@@ -135,11 +147,11 @@ def test_a_row_knows_only_what_came_before() -> None:
 
 def test_the_screens_library_is_not_needed() -> None:
     code = (
-        "import sys, journal.cli.demo as demo; demo.entries(); "
+        "import sys, journal.cli.demo.book as demo; demo.entries(); "
         "sys.exit(any(name in sys.modules for name in ('textual', 'rich')))"
     )
     assert run([sys.executable, "-c", code], check=False, timeout=60).returncode == 0
 
 
-def test_the_set_up_file_names_no_row_of_the_season() -> None:
+def test_the_renovation_is_told_by_a_row_and_not_by_the_set_up_file() -> None:
     assert "renovated" not in lawn_toml()

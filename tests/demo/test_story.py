@@ -3,7 +3,8 @@
 from datetime import date, timedelta
 from functools import cache
 
-from journal.cli.demo import OPENS, entries
+from journal.cli.demo import OPENS
+from journal.cli.demo.book import entries
 from journal.record.entry import Entry
 from journal.record.kinds.cultivation import Cultivation
 from journal.record.kinds.feeding import Feeding

@@ -3,7 +3,7 @@
 from datetime import UTC, datetime
 from pathlib import Path
 
-from journal.cli.demo import entries, write
+from journal.cli.demo.book import entries, write
 from journal.record.document import from_document
 from journal.store.book import Book
 

@@ -19,11 +19,13 @@ Values = dict[str, Any]
 PARTS = ("1/2", "1/3", "2/3", "3/4")
 FLAGS = ("mow-gap", "feed-overdue", "seed-switch", "mow-gap/front")
 PATHS = (
-    "20270503_142231.jpg", "photos/gate.jpg", "C:\\Pictures\\gate view.jpg", 'the "old" gate.png', "it's 5\" high -- x !",
+    "20270503_142231.jpg", "photos/gate.jpg", "C:\\Pictures\\gate view.jpg", 'the "old" gate.png',
+    "it's 5\" high -- x !",
     "20270503", "all", "front", "~/a b", "a''b", "2027-05-03", "3in", '"', "''", "é/ü.jpeg",
 )  # fmt: skip
 REMARKS = (
-    "moles again", "-- twice", "it's \"odd\"", "[/red] [b]", "on 5/4", "wind 4mph", "100 % dry", "🌱 👩‍🌾", "שלום", "a!", "!a",
+    "moles again", "-- twice", "it's \"odd\"", "[/red] [b]", "on 5/4", "wind 4mph", "100 % dry", "🌱 👩‍🌾", "שלום",
+    "a!", "!a",
 )  # fmt: skip
 
 
@@ -33,7 +35,8 @@ def numbers(slot: Slot, units: str) -> st.SearchStrategy[float]:
     low = slot.low if slot.low is not None else 0.001 if slot.dose else 0.0
     high = min(slot.high if slot.high is not None else 1e5, 1e5)
     shown = [unit_for(dimension, units), *(u for u in UNITS.values() if u.dimension is dimension)]
-    tidy = st.builds(lambda n, unit: float(n * unit.factor + unit.offset), st.integers(0, 4000).map(lambda n: n / 8).map(
+    tidy = st.builds(lambda n, unit: float(n * unit.factor + unit.offset), st.integers(0,
+    4000).map(lambda n: n / 8).map(
         lambda n: parse(f"{n}").value), st.sampled_from(shown)).filter(lambda v: low <= v <= high)  # fmt: skip
     return st.one_of(tidy, st.floats(low, high).map(abs if low >= 0 else float).map(_measurable))
 

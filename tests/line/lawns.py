@@ -75,8 +75,8 @@ EMPTY_BOOK = History.of(settings_from_toml('[lawn]\nname = "New"\n', TODAY))
 
 def logged(history: History, lines: Iterable[str], today: date = TODAY) -> History:
     """The history with these lines saved one after another."""
-    for number, line in enumerate(lines):
-        history = history.plus(replace(drafted(line, history, today), id=f"e{number:03}"))
+    for line in lines:
+        history = history.plus(replace(drafted(line, history, today), id=f"t{history.size:03}"))
     return history
 
 

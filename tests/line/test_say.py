@@ -39,7 +39,7 @@ def again(entry: Entry, history: History, today: date = TODAY) -> Entry:
 def test_reading_what_is_said_gives_the_entry_again(units: str, kind: type[Entry]) -> None:
     history = HISTORIES[units]
 
-    @settings(max_examples=25)
+    @settings(max_examples=12)
     @given(entries(kind, history.lawn(TODAY)))
     def said(entry: Entry) -> None:
         assert again(entry, history) == entry

@@ -11,8 +11,10 @@ import pytest
 
 from journal.line.setup_questions import settings_from_answers
 from journal.record.kinds.mowing import Mowing
-from journal.session import Clock, NotSaved, Session
+from journal.session.clock import Clock
+from journal.session.session import Session
 from journal.store import files
+from journal.store.change import NotSaved
 
 TODAY = date(2026, 6, 1)
 
@@ -92,7 +94,8 @@ CHILD = """
 import sys
 from datetime import date
 from pathlib import Path
-from journal.session import Clock, Session
+from journal.session.clock import Clock
+from journal.session.session import Session
 session = Session(Path(sys.argv[1]), "test", Clock(date(2026, 6, 1))).open()
 while True:
     saved = session.save(session.read("mow 3in front"))
