@@ -17,10 +17,11 @@ from journal.rules.catalogue import rules
 from journal.rules.flag import Flag
 from journal.season.history import History
 from journal.session.clock import Clock
+from journal.session.memory import Memory
 from journal.session.phrase import read_phrase
 from journal.standing import Preflight, Standing, preflight, preflight_change, standing
 from journal.store.book import Book
-from journal.store.change import JSON, Change, NotABook, NotSaved
+from journal.store.change import Change, NotABook, NotSaved
 from journal.store.stamp import new_id
 
 _KEPT_STANDINGS = 16
@@ -57,10 +58,8 @@ class Session:
         self.folder = folder
         self.computer = computer
         self.clock = clock
-        self.history = History.of(())
-        self.unread: dict[str, str] = {}
         self._book: Book | None = None
-        self._entries: dict[str, Entry] = {}
+        self._memory = Memory()
         self._done: list[tuple[Change, ...]] = []
         self._undone: list[tuple[Change, ...]] = []
         self._standings: dict[tuple[int, date], tuple[History, Standing]] = {}
@@ -71,6 +70,16 @@ class Session:
     def today(self) -> date:
         """The clock's date; it moves at midnight unless it was set."""
         return self.clock.today()
+
+    @property
+    def history(self) -> History:
+        """Everything kept, indexed."""
+        return self._memory.history
+
+    @property
+    def unread(self) -> dict[str, str]:
+        """Documents that this version can't understand, by id, and why."""
+        return self._memory.unread
 
     @property
     def exists(self) -> bool:
@@ -93,31 +102,15 @@ class Session:
         """Open the book and read everything in it. Raises NotABook when there is none."""
         with self._lock:
             self._book = Book.open(self.folder, computer=self.computer, clock=self.clock.now)
-            self._load()
+            self._memory.load(self.book.entries())
         return self
-
-    def _load(self) -> None:
-        self._entries, self.unread = {}, {}
-        documents = self.book.entries()
-        for id in documents:
-            self._take(id, documents[id])
-        self.history = History.of(self._entries.values())
-
-    def _take(self, id: str, document: JSON) -> Entry | None:
-        try:
-            entry = from_document(id, document)
-        except Unknown as unknown:
-            self.unread[id] = str(unknown)
-            return None
-        self._entries[id] = entry
-        return entry
 
     def set_up(self, settings: Sequence[Setting]) -> Saved:
         """Make the book if there is none, and write its first settings as one act. Raises NotSaved or NotABook."""
         with self._lock:
             if self._book is None:
                 self._book = Book.create(self.folder, computer=self.computer, clock=self.clock.now)
-                self._load()
+                self._memory.load(self.book.entries())
             return self._add(settings, "the lawn is set up")
 
     def standing(self, as_of: date) -> Standing:
@@ -150,22 +143,14 @@ class Session:
         draft = reading.draft
         if draft is None:
             return Preflight()
-        old = self._entries.get(draft.id) if draft.id else None
+        old = self._memory.entries.get(draft.id) if draft.id else None
         if old is not None:
             return preflight_change(self.history, old, draft, self.today)
         return preflight(self.history, draft, self.today, self.standing(max(self.today, draft.date)))
 
     def entry(self, id: str) -> Entry:
         """The entry of that id, or of the only id that ends so. Raises NotSaved naming it."""
-        found = self._entries.get(id)
-        if found is not None:
-            return found
-        ends = [entry for known, entry in self._entries.items() if len(id) >= 4 and known.endswith(id.upper())]
-        if len(ends) != 1:
-            raise NotSaved(
-                f"There is no entry {id}." if not ends else f"{id} could be {len(ends)} entries: write more of it."
-            )
-        return ends[0]
+        return self._memory.find(id)
 
     def save(self, reading: Reading) -> Saved:
         """Write a line down. Raises HeldBack (harm without ` !`), NotSaved, or ValueError for an unfinished line."""
@@ -190,15 +175,15 @@ class Session:
         """Ids are made in order, so that entries of one act keep the order they were given in."""
         ids = sorted(new_id(self.clock.now) for _ in drafts)
         changes = self.book.add([to_document(draft) for draft in drafts], ids)
-        self._apply(changes)
+        self._memory.apply(changes)
         self._remember(changes)
-        return Saved(tuple(self._entries[change.id] for change in changes), said)
+        return Saved(self._memory.those(change.id for change in changes), said)
 
     def _replace(self, draft: Entry, said: str, judged: Preflight) -> Saved:
         change = self.book.amend(draft.id, to_document(draft), expect=self.book.head(draft.id))
-        self._apply((change,))
+        self._memory.apply((change,))
         self._remember((change,))
-        return Saved((self._entries[change.id],), f"changed: {said}", judged.raised, judged.cleared)
+        return Saved(self._memory.those((change.id,)), f"changed: {said}", judged.raised, judged.cleared)
 
     def strike(self, id: str) -> str:
         """Take an entry out; says what it was. It stays in the log and comes back by undo."""
@@ -206,7 +191,7 @@ class Session:
             entry = self.entry(id)
             words = self._words(entry)
             changes = (self.book.strike(entry.id),)
-            self._apply(changes)
+            self._memory.apply(changes)
             self._remember(changes)
             return f"struck: {words}"
 
@@ -254,7 +239,7 @@ class Session:
         stack.pop()
         other.append(changes)
         words = self._spoken(changes)
-        self._apply(changes)
+        self._memory.apply(changes)
         return f"{verb}: {words}"
 
     def _spoken(self, changes: Sequence[Change]) -> str:
@@ -274,25 +259,14 @@ class Session:
         self._done.append(changes)
         self._undone.clear()
 
-    def _apply(self, changes: Sequence[Change]) -> None:
-        history = self.history
-        for change in changes:
-            old = self._entries.pop(change.id, None)
-            self.unread.pop(change.id, None)
-            if old is not None:
-                history = history.minus(old)
-            if change.after is not None and (entry := self._take(change.id, change.after)) is not None:
-                history = history.plus(entry)
-        self.history = history
-
     def refresh(self) -> bool:
         """Take in what other windows and computers wrote; True when anything changed. Raises NotABook."""
         with self._lock:
             changes = self.book.refresh()
             if len(changes) > 200:
-                self._load()
+                self._memory.load(self.book.entries())
             else:
-                self._apply(changes)
+                self._memory.apply(changes)
             return bool(changes)
 
     def close(self) -> None:

@@ -31,8 +31,6 @@ COMMANDS = (
     "list --csv",
     "rules --json",
     "check --json",
-    "undo --json",
-    "redo --json",
 )
 """Command lines that open no screen."""
 

@@ -20,7 +20,6 @@ class Seeding(Entry):
     new: bool = mark("new")
     slit: bool = mark("slit")
     dormant: bool = mark("dormant")
-    lot: str = ""
 
     @classmethod
     def settle(cls, values: dict[str, Any]) -> None:
