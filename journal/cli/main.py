@@ -1,5 +1,6 @@
 """From arguments to a command, and from trouble to a message and an exit code."""
 
+import gc
 import importlib
 import os
 import sys
@@ -43,6 +44,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
         clock = Clock(given.today or _today_of_environment())
         if given.command in COMMANDS:
             from journal.cli.starting import session_of
+
+            gc.disable()  # a command lives for a moment: looking for garbage among the entries only costs time
 
             return _command(COMMANDS[given.command])(session_of(given, clock).open(), given)
         from journal.cli import starting

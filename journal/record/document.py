@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 from datetime import date, time
 from typing import Any, get_type_hints
 
+from journal.record.clean import clean
 from journal.record.dose import Dose
 from journal.record.entry import KINDS, Entry
 
@@ -137,7 +138,7 @@ def _weekday(value: Any) -> int:
 def _text(value: Any) -> str:
     if not isinstance(value, str):
         raise ValueError(f"{value!r} is not text")
-    return value
+    return value if value.isascii() and value.isprintable() else clean(value)  # a book may come from elsewhere
 
 
 def _truth(value: Any) -> bool:

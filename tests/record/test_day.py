@@ -26,22 +26,26 @@ def test_half_a_year_on_stays_within_the_month() -> None:
     assert MonthDay(12, 31).half_a_year_on() == MonthDay(6, 30)
 
 
-@pytest.mark.parametrize("text", ["02-29", "13-01", "00-10", "5/6", "0506", "", "05-06-07", "99999999999-01", "-5-06",
-"+5-06", "5-", "may 6"])
+@pytest.mark.parametrize(
+    "text",
+    ["02-29", "13-01", "00-10", "5/6", "0506", "", "05-06-07", "99999999999-01", "-5-06", "+5-06", "5-", "may 6"],
+)
 def test_no_day_of_the_year(text: str) -> None:
     with pytest.raises(Refusal, match="like 05-06"):
         parse_month_day(text)
 
 
-@pytest.mark.parametrize("text", ["2027-02-29", "20270503", "2027-W18-1", "2027-5-3", "", "today", "2027-05-03T10:00",
-"27-05-03"])
+@pytest.mark.parametrize(
+    "text", ["2027-02-29", "20270503", "2027-W18-1", "2027-5-3", "", "today", "2027-05-03T10:00", "27-05-03"]
+)
 def test_no_day_of_the_calendar(text: str) -> None:
     with pytest.raises(Refusal, match="like 2026-06-14"):
         parse_day(text)
 
 
-@pytest.mark.parametrize(("read", "text"), [(parse_day, "1899-12-31"), (parse_day, "2200-01-01"),
-(parse_month, "0001-01")])
+@pytest.mark.parametrize(
+    ("read", "text"), [(parse_day, "1899-12-31"), (parse_day, "2200-01-01"), (parse_month, "0001-01")]
+)
 def test_a_year_far_from_any_season_is_refused(read: Callable[[str], date], text: str) -> None:
     with pytest.raises(Refusal, match="1900 to 2199"):
         read(text)
@@ -64,8 +68,16 @@ def test_days_and_months_are_read() -> None:
 
 @pytest.mark.parametrize(
     ("word", "suggestion"),
-    [("mwo", "mow"), ("fornt", "front"), ("bck", "back"), ("xyz", ""), ("", ""), ("MOW", "mow"), ("watr", "water"),
-     ("q" * 500, "")],
+    [
+        ("mwo", "mow"),
+        ("fornt", "front"),
+        ("bck", "back"),
+        ("xyz", ""),
+        ("", ""),
+        ("MOW", "mow"),
+        ("watr", "water"),
+        ("q" * 500, ""),
+    ],
 )
 def test_the_nearest_name_is_suggested_only_when_it_is_near(word: str, suggestion: str) -> None:
     assert nearest(word, ("mow", "front", "back", "water")) == suggestion

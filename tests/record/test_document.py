@@ -53,8 +53,11 @@ def test_every_entry_is_kept_whole(kind: type[Entry]) -> None:
 
 
 def test_a_setting_is_kept_whole() -> None:
-    kept(Setting(id="s1", date=TODAY, what="zone", name="front", values=(("area", "2400sqft"),
-    ("sun", "full")), since=TODAY))
+    kept(
+        Setting(
+            id="s1", date=TODAY, what="zone", name="front", values=(("area", "2400sqft"), ("sun", "full")), since=TODAY
+        )
+    )
 
 
 def test_what_is_not_said_takes_no_room() -> None:
@@ -120,3 +123,15 @@ def test_every_kind_has_a_name_a_verb_and_a_document() -> None:
         assert kind.kind == name
         assert kind.verbs
         assert from_document("x", {"kind": name, "date": "2027-05-03"}) == kind(id="x", date=TODAY)
+
+
+def test_a_book_from_elsewhere_brings_no_control_characters_in() -> None:
+    document = {
+        "kind": "mowing",
+        "date": "2026-06-01",
+        "remark": "red \x1b[31m and \u202edlo\u202c",
+        "zones": ["fr\x00ont"],
+    }
+    entry = from_document("x", document)
+    assert entry.remark == "red [31m and dlo"
+    assert entry.zones == ("front",)

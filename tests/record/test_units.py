@@ -27,8 +27,10 @@ EXACT = [
     ("floz", "29.5735295625"),  # Handbook 44 App. C: 1 fluid ounce = 29.573 529 562 5 mL
     ("sqft", "0.09290304"),  # SP 811 B.8: square foot = 9.290 304 E-02 m2, exact
     ("sqyd", "0.83612736"),  # Handbook 44 App. C: 1 square yard = 0.836 127 36 m2
-    ("acre",
-    "4046.8564224"),  # Handbook 44 App. C: 1 acre = 43 560 square feet = 4046.856 422 4 m2 (international foot)
+    (
+        "acre",
+        "4046.8564224",
+    ),  # Handbook 44 App. C: 1 acre = 43 560 square feet = 4046.856 422 4 m2 (international foot)
     ("ha", "10000"),  # SP 811 B.8: hectare = 1.0 E+04 m2
     ("mph", "0.44704"),  # SP 811 B.8: mile per hour = 4.4704 E-01 m/s, exact
     ("h", "60"),
@@ -117,8 +119,9 @@ def test_there_and_back_is_the_same_number(name: str, number: float) -> None:
     assert in_unit(base, unit) == pytest.approx(number, rel=1e-12, abs=1e-12 * (abs(float(unit.offset)) + 1))
 
 
-MEASURED = st.one_of(st.floats(1e-9, 1e9), st.just(0.0), st.integers(0, 10**9).map(float), st.integers(1,
-10**6).map(lambda n: n / 64))
+MEASURED = st.one_of(
+    st.floats(1e-9, 1e9), st.just(0.0), st.integers(0, 10**9).map(float), st.integers(1, 10**6).map(lambda n: n / 64)
+)
 
 
 @given(MEASURED, st.sampled_from(sorted(Dimension)), st.sampled_from(["us", "metric"]))
