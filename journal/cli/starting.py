@@ -80,7 +80,12 @@ def demo(given: Namespace, clock: Clock) -> int:
     if given.keep and not _terminal():
         folder = Path(given.keep).expanduser()
         _demo_book(folder, clock)
-        show(str(folder))
+        if given.json:
+            show_json({"book": str(folder), "today": clock.today().isoformat()})
+        else:
+            show(
+                f"The demo's book is in {folder}. Its day is {clock.today()}: swardbook --book {folder} --today {clock.today()}"
+            )
         return DONE
     if not _terminal():
         return trouble("the demo opens in a terminal; --keep DIR leaves the book in a folder instead.")

@@ -11,7 +11,7 @@ from journal.facts.mixture import nitrogen_cap
 from journal.facts.sources import judgment
 from journal.reckon.dose import doses
 from journal.reckon.feeding import holds_nitrogen
-from journal.reckon.feedings import FEEDINGS, FeedingDay, last_feeding, minimum_gap_days, nitrogen_of_year
+from journal.reckon.feedings import FEEDINGS, FeedingDay, feeding_days, last_feeding, minimum_gap_days, nitrogen_of_year
 from journal.reckon.threshold import in_force
 from journal.record.day import MonthDay
 from journal.record.entry import Entry
@@ -33,6 +33,7 @@ HOT_DAYS, HOT_NEEDS = 7, 5
 LONGEST_GAP = 370
 """No owner can ask for a longer one."""
 FULL_DOSE = g_per_m2(0.9)
+NEAR_DAYS = 130
 LAST_DAYS = 7
 """A window's last days: the flag rises there."""
 STANDS_DAYS = 21
@@ -49,6 +50,7 @@ _WINDOWS_BASIS = judgment(
     "publications print some twenty programmes; all have early autumn in common", "virginia-2003", "umd-schedule",
     "purdue-fall-n", "umn-feed",
 )  # fmt: skip
+_ROUNDING = 1e-9
 _SLOW_BANDS = ("days", "days-15", "days-50", "days-80")
 
 
@@ -97,7 +99,7 @@ def feed_overdue(past: Past, n: Numbers) -> Finding | None:
     start, kept = began(past), past.history.kept_since
     if start is None or kept is None or dormant_open(past):
         return None
-    last = last_feeding(past)
+    last = _newest(past)
     if last is not None and past.day - last.day < minimum_gap_days(last, past.lawn):
         return None
     due = _by_months(past, last, kept) if past.lawn.feeding == "months" else _by_interval(past, last, start, kept, n)
@@ -117,6 +119,12 @@ def feed_overdue(past: Past, n: Numbers) -> Finding | None:
         numbers=due.numbers,
         basis=(_WINDOWS_BASIS,) if past.lawn.feeding == "months" else (),
     )
+
+
+def _newest(past: Past) -> FeedingDay | None:
+    """The newest feeding, looked for in the last months first."""
+    near = feeding_days(past, past.day - NEAR_DAYS)
+    return near[-1] if near else last_feeding(past)
 
 
 def _by_interval(past: Past, last: FeedingDay | None, start: date, kept: date, n: Numbers) -> _Due:
@@ -142,7 +150,7 @@ def _by_interval(past: Past, last: FeedingDay | None, start: date, kept: date, n
 
 
 def _band(feeding: FeedingDay) -> str:
-    slow = 100 * (feeding.slow_share or 0.0)
+    slow = 100 * (feeding.slow_share or 0.0) + _ROUNDING
     return next((f"days-{least}" for least in (80, 50, 15) if slow >= least), "days")
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from datetime import date
 
-from journal.facts.citation import Basis
+from journal.facts.citation import Basis, Known
 from journal.rules.declare import Finding, Rule
 from journal.rules.flag import Flag, Level
 from journal.rules.numbers import Numbers
@@ -55,7 +55,9 @@ def flag_id(rule: str, zones: Iterable[str], subject: str) -> str:
 
 
 def _once(*bases: Basis) -> tuple[Basis, ...]:
-    return tuple(dict.fromkeys(bases))
+    """Each basis once; a bare judgment only where nothing says more."""
+    every = tuple(dict.fromkeys(bases))
+    return tuple(b for b in every if b.note or b.citations or b.kind is not Known.JUDGMENT) or every
 
 
 def rose(rule: Rule, past: Past, subject: str) -> date:

@@ -76,13 +76,17 @@ def mow_gap(past: Past, n: Numbers) -> Finding | None:
     allowed = _gap_of(past)
     if gap <= n.days(allowed.number) or (not zone.irrigated and _dry(past, n)):
         return None
-    since = f"last cut {on(last.date, past)}" if last and last.date == counted else "no cut on file this season"
+    long = ", two weeks and more" if gap >= LONG_GAP > allowed.days else ""
     if counted < kept:
-        since = f"no cut since the book was begun {on(kept, past)}"
-    long = gap >= LONG_GAP and allowed.days < LONG_GAP
+        headline, since = f"not mown for {days(gap)}{long}", f"no cut since the book was begun {on(kept, past)}"
+    elif last is not None and last.date >= start - timedelta(EARLY_DAYS):
+        headline, since = f"not mown for {days(gap)}{long}", f"last cut {on(last.date, past)}"
+    else:
+        headline = "not mown yet this season"
+        since = f"growth began {on(start, past)}, days are counted from {on(counted, past)}"
     return Finding(
         level=Level.LATE,
-        headline=f"not mown for {days(gap)}" + (", two weeks and more" if long else ""),
+        headline=headline,
         why=f"{since}; more than {days(n.days(allowed.number))} is late at this time of year",
         do="mow, and take no more than a third of the height at once",
         clears="a mowing",
@@ -122,10 +126,10 @@ def _dry(past: Past, n: Numbers) -> bool:
     levels=(Level.LOSS, Level.NOTE),
     watches=(*STAND, Height),
     turns=(
-        after(Seeding, "days", "loss-days", "height-from-day"),
+        after(Seeding, "days"),
         after(Mowing),
         after(Height),
-        at(seasons, "days", "loss-days", "height-from-day"),
+        at(seasons, "days"),
     ),
     basis=(),
 )

@@ -20,6 +20,9 @@ from journal.rules.words import days, on
 from journal.season.history import Past
 from journal.season.stand import sown_mix
 
+STANDS_DAYS = 60
+"""What came up by then came up."""
+
 _PUBLISHED_WAITS = frozenset(
     {
         wait
@@ -46,14 +49,13 @@ def _waits(entry: Entry, lawn: Lawn) -> list[int]:
     "seed-over-residue",
     levels=(Level.LOSS, Level.NOTE),
     watches=(Seeding, *RESIDUES),
-    turns=(after(Seeding), *(after(kind, reach=_waits, within=LONGEST_DAYS) for kind in RESIDUES)),
+    turns=(after(Seeding, STANDS_DAYS - 1), *(after(kind, reach=_waits, within=LONGEST_DAYS) for kind in RESIDUES)),
     basis=(published("delaware-renovation", "weed-technology-2005", note="waits differ; the label goes first"),),
 )
 def seed_over_residue(past: Past, n: Numbers) -> tuple[Finding, ...]:
     """Sown before the wait of a treatment was over."""
-    n["split-days"]
     found: dict[str, tuple[date, Finding]] = {}
-    for seeding in past[Seeding].since(past.day - LONGEST_DAYS):
+    for seeding in past[Seeding].within(STANDS_DAYS):
         for residue in _in_force(past, seeding):
             if residue.over <= past.date or residue.over <= seeding.date:
                 continue
@@ -103,8 +105,8 @@ def _residue_finding(past: Past, seeding: Seeding, residue: Residue, n: Numbers)
             f"{days(residue.wait.days)} by {by}" + ("; on a spot only" if was_spot or is_spot(seeding) else "")
         ),
         do=f"sow on {on(residue.over, past)} or later; what is sown before may not come up",
-        clears="the wait has run out",
-        clears_on=residue.over,
+        clears=f"the wait has run out, or {days(STANDS_DAYS)} after sowing",
+        clears_on=min(residue.over, seeding.date + timedelta(STANDS_DAYS)),
         evidence=(seeding.id, residue.entry.id),
         numbers=("wait",),
         basis=(residue.wait.basis,),

@@ -4,8 +4,8 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import timedelta
 
+from journal.facts.citation import practice
 from journal.facts.mixture import overlap_percent, same_seed, shares
-from journal.facts.sources import judgment
 from journal.record.kinds.intention import Intention
 from journal.record.kinds.seeding import Seeding
 from journal.record.kinds.stock import Stock
@@ -22,7 +22,7 @@ from journal.season.stand import grass_mix, intentions, mix_of
 STANDS_DAYS = 60
 """A note on something bought, or on another maker's bag, stands so long."""
 
-_SWITCH_BASIS = judgment("two kinds in one lawn stay two kinds: patches of another colour and leaf")
+_SWITCH_BASIS = practice("the same seed as before: two kinds side by side show as patches of another leaf and colour")
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,6 +2,7 @@
 
 from datetime import timedelta
 
+from journal.facts.factors import g_per_m2
 from journal.facts.sources import judgment
 from journal.reckon.dose import doses
 from journal.reckon.feeding import holds_phosphate
@@ -10,7 +11,7 @@ from journal.record.kinds.seeding import Seeding
 from journal.record.kinds.soil import SoilTest
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
-from journal.rules.numbers import Numbers
+from journal.rules.numbers import Numbers, in_words
 from journal.rules.turns import after, at, kept_since, seasons
 from journal.rules.words import days, on
 from journal.season.history import Past
@@ -22,6 +23,7 @@ SOIL_TEST_DAYS = 3 * 365
 ENOUGH = ("medium", "high", "very-high")
 
 _ROUNDING = 0.02
+_GENTLE = g_per_m2(0.5)
 _DISPUTED = judgment(
     "publications want phosphorus at seeding only where a soil test or the law allows it", "vermont-1266b"
 )
@@ -58,8 +60,8 @@ def starter_missing(past: Past, n: Numbers) -> Finding | None:
         headline=f"no starter by day {age} after sowing",
         why=f"sown {on(seeding.date, past)}; a starter goes down with the seed or in the week after",
         do=(
-            "feed plain nitrogen, half a pound per 1,000 sq ft: the phosphorus is there"
-            if phosphorus_barred(past)
+            f"feed plain nitrogen, about {in_words(_GENTLE, 'g/m2', past.lawn.units)}: phosphorus is not wanted here"
+            if phosphorus_barred(past, past.day)
             else f"feed a starter, until {on(last, past)}"
         ),
         clears=f"a starter, or after {on(last, past)}",
@@ -124,7 +126,7 @@ def _weed_and_feed(past: Past, feeding: FeedingDay) -> bool:
 
 def serves_as_starter(past: Past, feeding: FeedingDay, n: Numbers) -> bool:
     """Where a soil test or a local rule speaks against phosphorus, plain nitrogen of 0.4 to 0.9 lb per 1,000 sq ft."""
-    if not phosphorus_barred(past):
+    if not phosphorus_barred(past, feeding.day):
         return False
     products = [past.lawn.product(dose.product) for entry in feeding.entries for dose in doses(entry)]
     if any(product is not None and holds_phosphate(product, past.lawn) for product in products):
@@ -140,10 +142,10 @@ def plain_range(past: Past) -> tuple[float, float]:
     return of_missing["plain-low"], of_missing["plain-high"]
 
 
-def phosphorus_barred(past: Past) -> bool:
-    """Whether a local rule, or the newest soil test of three years with a category, speaks against phosphorus."""
+def phosphorus_barred(past: Past, day: int) -> bool:
+    """Whether a local rule speaks against phosphorus on that day, or a soil test less than three years old then."""
     if bars_phosphorus(past.lawn):
         return True
     tests = [t for t in (*past[SoilTest].all, *past.lawnwide(SoilTest).all) if t.p]
     newest = max(tests, key=lambda t: (t.day, t.id), default=None)
-    return newest is not None and past.day - newest.day < SOIL_TEST_DAYS and newest.p in ENOUGH
+    return newest is not None and day - newest.day < SOIL_TEST_DAYS and newest.p in ENOUGH

@@ -41,10 +41,23 @@ def sown(past: Past) -> Seeding | None:
     A top-up comes within 21 days of the sowing before it, with less than half its amount.
     """
     real: Seeding | None = None
-    for seeding in past[Seeding].all:
-        if not _is_spot(seeding) and not _tops_up(seeding, real, past):
+    for seeding in _lately(past):
+        if not _tops_up(seeding, real, past):
             real = seeding
     return real
+
+
+def _lately(past: Past) -> list[Seeding]:
+    """The newest sowings, oldest first, back to one that can't be a top-up: nothing was sown shortly before it."""
+    seen, newest = past[Seeding], list[Seeding]()
+    for at in range(len(seen) - 1, -1, -1):
+        seeding = seen.track.entries[at]
+        if _is_spot(seeding):
+            continue
+        if newest and newest[-1].day - seeding.day >= TOP_UP_DAYS:
+            break
+        newest.append(seeding)
+    return newest[::-1]
 
 
 def _is_spot(seeding: Seeding) -> bool:

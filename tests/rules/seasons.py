@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import date, timedelta
+from typing import Any
 
 from hypothesis import strategies as st
 
@@ -28,6 +29,7 @@ SEEDS = ("three-river", "stone-wall", "quick-rye")
 FEEDS = ("oat-hill", "pond-ridge", "slow-oak", "green-gate")
 TREATMENTS = ("spring-wall", "leaf-off", "green-gate", "unknown")
 
+_Made = st.SearchStrategy[Callable[[date], Entry]]
 _zones = st.sampled_from([("front",), ("back",), ("front", "back")])
 _amounts = st.sampled_from([None, 900.0, 2000.0, 5000.0])
 _spots = st.sampled_from([False, False, False, True])
@@ -36,11 +38,11 @@ _states = st.sampled_from(["emerged", "dormant", "green", "frozen", "thawed", "s
 _days = st.integers(0, 40)
 
 
-def _made(kind: type[Entry], **fields: st.SearchStrategy[object]) -> st.SearchStrategy[Callable[[date], Entry]]:
-    return st.fixed_dictionaries(fields).map(lambda values: lambda on: kind(date=on, **_settled(values, on)))
+def _made(kind: type[Entry], **fields: st.SearchStrategy[object]) -> tuple[str, _Made]:
+    return kind.kind, st.fixed_dictionaries(fields).map(lambda values: lambda on: kind(date=on, **_settled(values, on)))
 
 
-def _settled(values: dict[str, object], on: date) -> dict[str, object]:
+def _settled(values: dict[str, Any], on: date) -> dict[str, Any]:
     """Days become dates, counted from the entry's own."""
     ahead, back = values.get("ahead"), values.get("back")
     rest = {name: value for name, value in values.items() if name not in ("ahead", "back", "ahead_as")}
@@ -51,7 +53,7 @@ def _settled(values: dict[str, object], on: date) -> dict[str, object]:
     return rest
 
 
-_one = st.one_of(
+_MADE = (
     _made(Mowing, zones=_zones, height_mm=_heights),
     _made(Mowing, zones=_zones, height_mm=_heights),
     _made(Watering, zones=_zones, minutes=st.sampled_from([None, 5.0, 20.0]), deep=_spots, spot=_spots),
@@ -78,7 +80,8 @@ _one = st.one_of(
 )  # fmt: skip
 
 _spells = st.tuples(
-    st.integers(0, SPAN - 60), st.integers(3, 60), st.sampled_from([(4.0, -2.0), (14.0, 8.0), (20.0, 8.0), (33.0, 20.0)]),
+    st.integers(0, SPAN - 60), st.integers(3, 60),
+    st.sampled_from([(4.0, -2.0), (14.0, 8.0), (20.0, 8.0), (33.0, 20.0)]),
     st.sampled_from([None, 0.0, 4.0]),
 )  # fmt: skip
 
@@ -117,11 +120,13 @@ class Diary(list[Entry]):
 
 
 @st.composite
-def entries(draw: st.DrawFn) -> list[Entry]:
-    """A diary in the order in which it was written down, which is not that of its days."""
-    count = draw(st.integers(1, 14))
-    found: list[Entry] = [draw(_one)(BEGINS + timedelta(draw(st.integers(0, SPAN)))) for _ in range(count)]
-    for first, length, (high, low), rain in draw(st.lists(_spells, max_size=2)):
+def entries(draw: st.DrawFn, kinds: frozenset[str] | None = None) -> list[Entry]:
+    """A diary in the order in which it was written down, which is not that of its days; of some kinds only, or all."""
+    made = [strategy for kind, strategy in _MADE if kinds is None or kind in kinds]
+    count = draw(st.integers(1, 14)) if made else 0
+    found: list[Entry] = [draw(st.one_of(made))(BEGINS + timedelta(draw(st.integers(0, SPAN)))) for _ in range(count)]
+    spells = st.lists(_spells, max_size=2) if kinds is None or Weather.kind in kinds else st.just([])
+    for first, length, (high, low), rain in draw(spells):
         found += [
             Weather(date=BEGINS + timedelta(first + at), high_c=high, low_c=low, rain_mm=rain) for at in range(length)
         ]

@@ -6,7 +6,7 @@ Conservation and Recreation, 2003; the yearly cap: Univ. of Maryland Extension, 
 
 import pytest
 
-from tests.scenario import book, lawn, later, level, raised, weather
+from tests.scenario import book, later, lawn, level, raised, weather
 
 DRY = ("irrigated = true", "irrigated = false")
 MONTHS = ('name = "North Lane"', 'name = "North Lane"\nfeeding = "months"')

@@ -1,28 +1,58 @@
 """What holds of every rule in every book, whatever was logged."""
 
-import os
 from datetime import date, timedelta
+from random import Random
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from journal.record.entry import Entry
 from journal.rules.catalogue import rules
+from journal.rules.declare import Rule
+from journal.rules.flag import Flag
 from journal.rules.judge import Answer, answers, flags_of, judged
 from journal.season.history import History
 from journal.standing import findings, preflight, standing
-from tests.rules.seasons import BEGINS, SPAN, entries, kept, lawns, numbered
+from tests.rules.seasons import BEGINS, LAWNS, SPAN, entries, kept, lawns, numbered
+from tests.scenario import book, lawn, weather
 
-MANY = int(os.environ.get("SWARDBOOK_SEASONS", "12"))
-"""Seasons tried a test."""
-
-few = settings(max_examples=MANY, derandomize=True)
+few = settings(max_examples=8, derandomize=True)
 FIRST = BEGINS.toordinal()
 days = st.integers(0, SPAN + 60).map(lambda ahead: BEGINS + timedelta(ahead))
 
 
-def _day_by_day(book: History, rule_at: int, zone: str) -> list[frozenset[Answer]]:
-    rule = rules()[rule_at]
+EDGES = {
+    "cuts around the turn of months": book(
+        *(f"2026-{on} mow 2.4in front" for on in ("05-25", "06-18", "08-19", "09-18", "10-22"))
+    ),
+    "nothing is fed": book("2026-04-20 mow 3in front", on=LAWNS["by months"]),
+    "a resting lawn and a hot one": book(
+        "2026-04-20 feed pond-ridge 7lb front", "2026-05-20 see dormant front", "2026-06-20 see green front",
+        *weather("2026-06-18", 20, "88F 70F 0in"), *weather("2026-09-25", 40, "50F 40F 0.01in"),
+    ),
+    "a poor renovation": book(
+        "2026-08-20 treat leaf-off 2floz front", "2026-08-24 feed pond-ridge front", "2026-08-25 mow 1in front",
+        "2026-08-28 seed stone-wall 9lb front", "2026-09-05 water front", "2026-09-20 mow 3in front",
+    ),
+    "a dormant sowing": book(
+        "2026-01-20 seed quick-rye 9lb front", "2026-04-12 water 5min front", "2026-04-20 mow 3in front",
+        "2026-04-25 feed pond-ridge 5lb front",
+    ),
+    "no sprinkler": book(
+        "2026-06-01 feed pond-ridge 7lb front", "2026-06-20 mow 3in front", "2026-07-05 rain 1in since 2026-06-28",
+        on=LAWNS["not irrigated"],
+    ),
+    "never written in again": lawn(set_up=BEGINS),
+    "begun in June": lawn(set_up="2026-06-01"),
+    "begun in June, by months": book("2026-06-01 set feeding months", on=lawn(set_up="2026-06-01")),
+    "a timer": book("2026-06-01 schedule front 10min mon to 7/20", "2026-09-01 schedule off front"),
+    "plans": book("2026-05-01 intend seed quick-rye 2026-05-20 front", "2026-05-12 mow 1in front",
+                  "2026-05-01 buy quick-rye 1x 5lb", "2026-04-01 seed three-river 9lb front"),
+}  # fmt: skip
+
+
+def _day_by_day(book: History, rule: Rule, zone: str) -> list[frozenset[Answer]]:
     found = []
     for ahead in range(SPAN + 90):
         past = book.on(zone, BEGINS + timedelta(ahead))
@@ -30,17 +60,26 @@ def _day_by_day(book: History, rule_at: int, zone: str) -> list[frozenset[Answer
     return found
 
 
-@few
-@given(lawns, entries(), st.integers(0, len(rules()) - 1))
-def test_judging_turn_days_is_judging_every_day(name: str, diary: list[Entry], rule_at: int) -> None:
-    book = kept(name, numbered(diary))
-    rule = rules()[rule_at]
-    every_day = _day_by_day(book, rule_at, "front")
+def _turns_as_it_should(book: History, rule: Rule) -> None:
+    every_day = _day_by_day(book, rule, "front")
     turned = dict(answers(rule, book, "front", FIRST, FIRST + len(every_day) - 1))
     holds = turned[FIRST]
     for ahead, found in enumerate(every_day):
         holds = turned.get(FIRST + ahead, holds)
         assert holds == found, f"{rule.id} turns on {BEGINS + timedelta(ahead)}"
+
+
+@pytest.mark.parametrize("rule", rules(), ids=lambda rule: rule.id)
+@few
+@given(lawns, st.data())
+def test_judging_turn_days_is_judging_every_day(rule: Rule, name: str, data: st.DataObject) -> None:
+    _turns_as_it_should(kept(name, numbered(data.draw(entries(rule.watches)))), rule)
+
+
+@pytest.mark.parametrize("rule", rules(), ids=lambda rule: rule.id)
+@pytest.mark.parametrize("name", EDGES)
+def test_the_edges_of_the_year_are_turn_days(rule: Rule, name: str) -> None:
+    _turns_as_it_should(EDGES[name], rule)
 
 
 @few
@@ -69,10 +108,10 @@ def test_what_is_dated_later_changes_no_flag(name: str, diary: list[Entry], on: 
 
 @few
 @given(lawns, entries(), days, st.randoms(use_true_random=False))
-def test_the_order_of_logging_changes_no_flag(name: str, diary: list[Entry], on: date, random: object) -> None:
+def test_the_order_of_logging_changes_no_flag(name: str, diary: list[Entry], on: date, random: Random) -> None:
     diary = numbered(diary)
     other = list(diary)
-    random.shuffle(other)  # type: ignore[attr-defined]
+    random.shuffle(other)
     assert findings(kept(name, diary), on) == findings(kept(name, other), on)
 
 
@@ -85,8 +124,8 @@ def test_one_zone_knows_nothing_of_another(name: str, diary: list[Entry], on: da
     oldest = min((e for e in diary), key=lambda e: e.date)
     without = findings(kept(name, [e for e in diary if e.zones != ("back",) or e is oldest]), on)
 
-    def front(found: object) -> list[object]:
-        return [f for f in found if f.zones == ("front",) and f.rule not in wide]  # type: ignore[attr-defined]
+    def front(found: tuple[Flag, ...]) -> list[Flag]:
+        return [f for f in found if f.zones == ("front",) and f.rule not in wide]
 
     assert front(everything) == front(without)
 
