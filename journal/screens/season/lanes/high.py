@@ -1,0 +1,62 @@
+"""The week's mean high, or the day's: tens of degrees at one column, `<` below zero, `^` from a hundred."""
+
+from journal.record.kinds.weather import Weather
+from journal.screens.picture import Ink
+from journal.screens.season.cells import COUNT
+from journal.screens.season.figures import counted, day_words, temperature
+from journal.screens.season.lane import Lane
+from journal.screens.season.mark import BLANK, Drawn, Mark, Now, Said, Strip, idle
+from journal.screens.season.scene import Scene
+from journal.season.history import LAWN
+
+
+def on_file(scene: Scene) -> bool:
+    """Whether any weather was logged up to the date judged."""
+    return bool(scene.pasts[LAWN][Weather])
+
+
+def _highs(scene: Scene, first: int, last: int) -> list[tuple[int, float]]:
+    return [(one.day, one.high_c) for one in scene.pasts[LAWN][Weather].between(first, last) if one.high_c is not None]
+
+
+def _draw(scene: Scene) -> Drawn:
+    cells: list[list[float]] = [[] for _ in range(COUNT)]
+    for day, high in _highs(scene, scene.cells.first, scene.cells.last):
+        cells[scene.cells.at(day) or 0].append(high)
+    marks = [
+        _mark(temperature(sum(here) / len(here), scene.metric), Ink.DIM if cell % 2 else Ink.PLAIN) if here else BLANK
+        for cell, here in enumerate(cells)
+    ]
+    return Drawn(Strip("High C" if scene.metric else "High F", tuple(marks), _now(scene)))
+
+
+def _mark(degrees: int, ink: Ink) -> Mark:
+    """Every other cell is dimmed, so that neighbours stay apart."""
+    tens = "<" if degrees < 0 else "^" if degrees >= 100 else str(degrees // 10)
+    return Mark((str(degrees) if degrees < 0 or degrees >= 100 else f"{degrees:2d}", tens), ink)
+
+
+def _now(scene: Scene) -> Now:
+    recent = _highs(scene, scene.today - 6, scene.today)
+    unit = "C" if scene.metric else "F"
+    if not recent:
+        return Now("–", unit, "this week")
+    day, high = recent[-1]
+    return Now(
+        str(temperature(high, scene.metric)), unit, "today" if day == scene.today else day_words(day, scene.today)
+    )
+
+
+def _words(scene: Scene, cell: int) -> tuple[Said, ...]:
+    highs = [temperature(high, scene.metric) for _, high in _highs(scene, *scene.cells.span(cell))]
+    unit = "C" if scene.metric else "F"
+    if not highs:
+        return (idle("no temperature on file."),)
+    if len(highs) == 1:
+        return (Said(f"high of {highs[0]} {unit}."),)
+    total = [high for _, high in _highs(scene, *scene.cells.span(cell))]
+    mean = temperature(sum(total) / len(total), scene.metric)
+    return (Said(f"highs of {min(highs)} to {max(highs)} {unit}, mean {mean}, {counted(len(highs), 'day')} on file."),)
+
+
+LANE = Lane(name="High", place=110, draw=_draw, words=_words, weather=True, on_file=on_file)
