@@ -24,6 +24,13 @@ def a_day(text: str) -> date:
         raise argparse.ArgumentTypeError(str(refusal)) from None
 
 
+def a_folder(text: str) -> str:
+    """A folder's name, which is never empty."""
+    if not text.strip():
+        raise argparse.ArgumentTypeError("a folder is wanted here.")
+    return text
+
+
 def parser() -> argparse.ArgumentParser:
     """All commands and options."""
     top = argparse.ArgumentParser(prog="swardbook", description="A season journal for the home lawn.")
@@ -76,7 +83,9 @@ def _command(
 def _shared(made: argparse.ArgumentParser, *, first: bool) -> None:
     """Options that may stand before or after the command; what stands before is not undone by what does not."""
     default = None if first else argparse.SUPPRESS
-    made.add_argument("--book", metavar="DIR", default=default, help="the book's folder ($SWARDBOOK_BOOK)")
+    made.add_argument(
+        "--book", type=a_folder, metavar="DIR", default=default, help="the book's folder ($SWARDBOOK_BOOK)"
+    )
     made.add_argument(
         "--today", type=a_day, metavar="DATE", default=default, help="the clock's date ($SWARDBOOK_TODAY)"
     )
@@ -90,7 +99,7 @@ def parse(arguments: Sequence[str]) -> argparse.Namespace:
     if at < 0 or any(not word.startswith("-") and i not in valued for i, word in enumerate(before)):
         return parser().parse_args(list(arguments))
     options, words = split(arguments[at + 1 :])
-    if any(word in ("-h", "--help") for word in words) and not words[0].isalpha():
+    if any(word in ("-h", "--help") for word in words[: words.index("--") if "--" in words else len(words)]):
         return parser().parse_args([*before, arguments[at], "--help"])
     found = parser().parse_args([*before, arguments[at], *options])
     found.words = words
@@ -109,7 +118,7 @@ def split(arguments: Sequence[str]) -> tuple[list[str], list[str]]:
         if word in _FLAGS:
             options.append(word)
         elif word in _VALUED:
-            options += [word, next(head, "")]
+            options += [word, *([found] if (found := next(head, None)) is not None else [])]
         elif word.startswith(tuple(f"{name}=" for name in _VALUED)):
             options.append(word)
         else:
@@ -118,7 +127,12 @@ def split(arguments: Sequence[str]) -> tuple[list[str], list[str]]:
 
 
 def line_of(words: Sequence[str]) -> str:
-    """One line from the shell's words: a single word is the whole line, others keep their blanks by quotes."""
-    if len(words) == 1:
-        return words[0]
-    return " ".join(f'"{word}"' if " " in word and '"' not in word else word for word in words)
+    """One line from the shell's words. What the shell kept together stays together, where the line would part it.
+
+    The first word, a note and what follows `--` are text as it is.
+    """
+    stop = words.index("--") if "--" in words else len(words)
+    if len(words) > 1 and words[0].casefold() in ("note", "n"):
+        stop = 1
+    kept = [f'"{word}"' if " " in word and '"' not in word else word for word in words[1:stop]]
+    return " ".join([*words[:1], *kept, *words[stop:]])

@@ -11,16 +11,19 @@ from journal.rules.catalogue import listing
 from journal.rules.flag import Level
 from journal.session.session import Session
 
+FURTHEST = 3660
+"""Days ahead that can be asked for."""
+
 
 def flags(session: Session, given: Namespace) -> int:
     """Every flag on a date, gravest first; exit 1 with --fail-on when one as grave stands."""
     as_of = given.as_of or session.today
     standing = session.standing(as_of)
-    if given.zone and given.zone not in standing.lawn.zone_names:
+    if given.zone is not None and given.zone not in standing.lawn.zone_names:
         near = nearest(given.zone, standing.lawn.zone_names)
         return trouble(f"no zone is called {given.zone}.{f' Did you mean {near}?' if near else ''}")
     found = [*standing.flags, *(standing.hidden if given.all else ())]
-    found = [flag for flag in found if not given.zone or not flag.zones or given.zone in flag.zones]
+    found = [flag for flag in found if given.zone is None or not flag.zones or given.zone in flag.zones]
     if given.json:
         show_json({"as_of": as_of.isoformat(), "flags": [flag_json(flag) for flag in found]})
     else:
@@ -29,14 +32,14 @@ def flags(session: Session, given: Namespace) -> int:
         if not found:
             show(f"Nothing stands on {as_of.isoformat()}.")
     limit = Level(given.fail_on).gravity if given.fail_on else None
-    return STANDS if limit is not None and any(flag.level.gravity >= limit for flag in found) else DONE
+    return STANDS if limit is not None and any(f.level.gravity >= limit and not f.hidden for f in found) else DONE
 
 
 def due(session: Session, given: Namespace) -> int:
     """Steps not done that are open or open soon."""
     as_of = given.as_of or session.today
-    if given.within < 0:
-        return trouble("--within takes a number of days, 0 or more.")
+    if not 0 <= given.within <= FURTHEST:
+        return trouble(f"--within takes a number of days from 0 to {FURTHEST}.")
     found = due_steps(session.standing(as_of).steps, as_of, given.within)
     if given.json:
         show_json({"as_of": as_of.isoformat(), "steps": [step_json(step) for step in found]})

@@ -2,6 +2,7 @@
 
 import gc
 import importlib
+import io
 import os
 import sys
 from argparse import Namespace
@@ -10,7 +11,7 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from journal.cli.arguments import parse
-from journal.cli.out import trouble
+from journal.cli.out import STANDS, trouble
 from journal.record.day import parse_day
 from journal.record.refusal import Refusal
 from journal.session.clock import Clock
@@ -39,13 +40,30 @@ COMMANDS = {
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command; returns its exit code."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="replace")  # a letter the terminal has not is no reason to fail
     given = parse(sys.argv[1:] if arguments is None else arguments)
+    if arguments is None and given.command in COMMANDS:
+        gc.disable()  # a command lives for a moment: looking for garbage among the entries only costs time
+    try:
+        code = _run(given)
+        sys.stdout.flush()
+    except BrokenPipeError:
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 0
+    except OSError as error:
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        trouble(f"the result could not be written out: {error.strerror}. A line that was logged is saved all the same.")
+        return STANDS
+    return code
+
+
+def _run(given: Namespace) -> int:
     try:
         clock = Clock(given.today or _today_of_environment())
         if given.command in COMMANDS:
             from journal.cli.starting import session_of
-
-            gc.disable()  # a command lives for a moment: looking for garbage among the entries only costs time
 
             return _command(COMMANDS[given.command])(session_of(given, clock).open(), given)
         from journal.cli import starting
@@ -58,9 +76,6 @@ def main(arguments: Sequence[str] | None = None) -> int:
         return starting.journal(given, clock)
     except (NotABook, NotSaved, Refusal) as error:
         return trouble(str(error))
-    except BrokenPipeError:
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        return 0
 
 
 def _command(place: str) -> "Command":
@@ -71,4 +86,7 @@ def _command(place: str) -> "Command":
 
 def _today_of_environment() -> date | None:
     text = os.environ.get("SWARDBOOK_TODAY")
-    return parse_day(text) if text else None
+    try:
+        return parse_day(text) if text else None
+    except Refusal as refusal:
+        raise Refusal("SWARDBOOK_TODAY", str(refusal)) from None

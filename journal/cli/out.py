@@ -33,7 +33,7 @@ def point(reading: "Reading") -> int:
     if problem is None:
         return trouble("the line is not finished.")
     text = "".join(c if c.isprintable() else "\N{REPLACEMENT CHARACTER}" for c in reading.text)
-    if len(text) > 200:
+    if len(text) > 200 or not text.strip():
         return trouble(str(problem))
     mark = " " * problem.start + "^" * max(1, min(problem.end, len(text)) - problem.start)
     return trouble(f"{problem}\n  {text}\n  {mark.rstrip()}")

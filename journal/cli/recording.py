@@ -5,7 +5,9 @@ from dataclasses import replace
 
 from journal.cli.arguments import line_of
 from journal.cli.out import DONE, STANDS, point, show, show_json, trouble
+from journal.facts.safety import one_row
 from journal.line.reading import Reading
+from journal.line.words import shows_safety
 from journal.record.entry import KINDS, Entry
 from journal.record.refusal import nearest
 from journal.reports.shape import entry_json, flag_json
@@ -57,6 +59,9 @@ def _told(session: Session, saved: Saved, judged: Preflight, given: Namespace) -
         show_json(_json(saved.entries[0], judged))
         return DONE
     show(saved.said)
+    lawn = session.history.lawn(session.today)
+    if shows_safety(saved.entries[0], lawn):
+        show(one_row(lawn.units))
     for flag in judged.raised:
         show(flag_text(flag, session.today))
     for flag in judged.cleared:
@@ -75,7 +80,7 @@ def _json(entry: Entry, judged: Preflight) -> dict[str, object]:
 
 def undo(session: Session, given: Namespace) -> int:
     """Take back this computer's newest change, or the newest if it is of that entry."""
-    return _said(session.undo_entry(given.id) if given.id else session.undo_newest(), given)
+    return _said(session.undo_newest() if given.id is None else session.undo_entry(given.id), given)
 
 
 def redo(session: Session, given: Namespace) -> int:
@@ -98,18 +103,18 @@ def _said(words: str, given: Namespace) -> int:
 
 def listing(session: Session, given: Namespace) -> int:
     """The entries, oldest first, filtered."""
-    if given.kind and given.kind not in KINDS:
+    if given.kind is not None and given.kind not in KINDS:
         near = nearest(given.kind, KINDS)
         return trouble(f"no kind of entry is called {given.kind}.{f' Did you mean {near}?' if near else ''}")
     lawn = session.history.lawn(session.today)
-    if given.zone and given.zone not in lawn.zone_names:
+    if given.zone is not None and given.zone not in lawn.zone_names:
         near = nearest(given.zone, lawn.zone_names)
         return trouble(f"no zone is called {given.zone}.{f' Did you mean {near}?' if near else ''}")
     found = [
         entry
         for entry in _every(session)
-        if (not given.kind or entry.kind == given.kind)
-        and (not given.zone or given.zone in entry.zones)
+        if (given.kind is None or entry.kind == given.kind)
+        and (given.zone is None or given.zone in entry.zones)
         and (not given.since or entry.date >= given.since)
         and (not given.until or entry.date <= given.until)
     ]
@@ -132,9 +137,13 @@ def check(session: Session, given: Namespace) -> int:
     """Read every record afresh; exit 1 when anything is damaged, missing or not understood."""
     report = session.book.check()
     problems = session.history.ground.newest.problems
-    trouble_found = report.problems or bool(session.unread) or bool(problems)
+    orphans = session.orphans()
+    trouble_found = report.problems or bool(session.unread) or bool(problems) or bool(orphans)
     if given.json:
-        show_json(report.as_json() | {"problems": trouble_found, "unread": session.unread, "settings": list(problems)})
+        show_json(
+            report.as_json()
+            | {"problems": trouble_found, "unread": session.unread, "settings": list(problems), "orphans": orphans}
+        )
         return STANDS if trouble_found else DONE
     show(f"{report.records} records in {len(report.files)} files, {session.history.size} entries.")
     for file, offset, why in report.damaged:
@@ -147,6 +156,8 @@ def check(session: Session, given: Namespace) -> int:
         show(f"not read: {name}: {why}")
     for id, why in session.unread.items():
         show(f"not understood: {id}: {why}")
+    for id, name in orphans.items():
+        show(f"names {name}, which the lawn has not: {id}")
     for problem in problems:
         show(f"not usable: {problem}")
     if not trouble_found:

@@ -5,21 +5,28 @@ import sys
 import tempfile
 from argparse import Namespace
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from journal.cli.out import DONE, show, show_json, trouble
 from journal.session.clock import Clock
+from journal.store.change import NotABook
 
 if TYPE_CHECKING:
+    from journal.record.kinds.setting import Setting
+    from journal.record.lawn import Lawn
     from journal.session.session import Session
 
 
 def session_of(given: Namespace, clock: Clock) -> "Session":
-    """A session on the folder that was said, not yet open."""
+    """A session on the folder that was said, not yet open. Raises NotABook where there is nothing."""
     from journal.session.place import book_folder
 
-    return _session(book_folder(given.book), clock)
+    folder = book_folder(given.book)
+    if not folder.exists():
+        raise NotABook(f"there is no book in {folder} yet: swardbook setup makes one.")
+    return _session(folder, clock)
 
 
 def _session(folder: Path, clock: Clock) -> "Session":
@@ -45,7 +52,6 @@ def setup(given: Namespace, clock: Clock) -> int:
     if given.source is None:
         return journal(given, clock)
     from journal.line.setup_file import SetupProblem, settings_from_toml
-    from journal.store.change import NotABook
 
     source = Path(given.source).expanduser()
     try:
@@ -56,7 +62,9 @@ def setup(given: Namespace, clock: Clock) -> int:
         settings = settings_from_toml(text, clock.today())
     except SetupProblem as problem:
         return trouble(f"{source}: {problem} Nothing was written.")
-    session = session_of(given, clock)
+    from journal.session.place import book_folder
+
+    session = _session(book_folder(given.book), clock)
     try:
         session.open()
     except NotABook:
@@ -64,12 +72,24 @@ def setup(given: Namespace, clock: Clock) -> int:
     else:
         if not given.edit:
             return trouble(f"there is a book in {session.folder} already; --edit changes its facts.")
+        settings = _changed(settings, session.history.ground.newest)
     saved = session.set_up(settings)
     if given.json:
         show_json({"book": str(session.folder), "settings": len(saved.entries)})
     else:
         show(f"The book is in {session.folder}.")
     return DONE
+
+
+def _changed(settings: "tuple[Setting, ...]", lawn: "Lawn") -> "tuple[Setting, ...]":
+    """Only what differs from the lawn as it is."""
+    found = []
+    for setting in settings:
+        values = tuple((k, v) for k, v in setting.values if lawn.said.get((setting.what, setting.name, k)) != v)
+        known = setting.name in (*lawn.zone_names, *(product.name for product in lawn.products), "")
+        if values or not known:
+            found.append(replace(setting, values=values))
+    return tuple(found)
 
 
 def demo(given: Namespace, clock: Clock) -> int:
@@ -83,9 +103,7 @@ def demo(given: Namespace, clock: Clock) -> int:
         if given.json:
             show_json({"book": str(folder), "today": clock.today().isoformat()})
         else:
-            show(
-                f"The demo's book is in {folder}. Its day is {clock.today()}: swardbook --book {folder} --today {clock.today()}"
-            )
+            show(f"The demo's book is in {folder}, on its own day: swardbook --book {folder} --today {clock.today()}")
         return DONE
     if not _terminal():
         return trouble("the demo opens in a terminal; --keep DIR leaves the book in a folder instead.")
@@ -103,9 +121,10 @@ def _demo_book(folder: Path, clock: Clock) -> None:
     from journal.cli.demo.book import write
     from journal.store.book import Book
 
+    if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
+        raise NotABook(f"{folder} is not an empty folder; the demo's copy wants one of its own.")
     book = Book.create(folder, computer="demo", clock=clock.now)
-    if not book.entries():
-        write(book)
+    write(book)
     book.close()
 
 

@@ -62,8 +62,9 @@ def fit_quantity(fit: Fitting, token: Token) -> int:
         return 0
     text, used = quantity_words(fit, fit.at)
     quantity = parse(text)
+    cups = quantity.unit.name == "cup" and "amount_g" in fit.slots  # by volume or by weight: the product decides
     for name, slot in fit.slots.items():
-        fits = slot.role is Role.MEASURE and not slot.keyword and quantity.dimension in slot.dimensions
+        fits = slot.role is Role.MEASURE and not slot.keyword and quantity.dimension in slot.dimensions and not cups
         if not fits or (fit.values.get(name) is not None and not slot.dose):
             continue
         if slot.dose:

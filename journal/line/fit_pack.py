@@ -1,6 +1,7 @@
 """Bags, cups and ounces: what they come to depends on the product, which may be named after them."""
 
 from journal.line.fitting import Fitting
+from journal.record.product import Product
 from journal.record.quantity import parse
 from journal.record.refusal import Refusal
 
@@ -24,7 +25,22 @@ def fit_packs(fit: Fitting) -> None:
         if key == "cup" and product is not None and product.liquid:
             fit.values["amount_ml"] = parse(f"{number:.12f}cup").value
         elif size is None:
-            raise Refusal(token.text, f"how much does a {key} of {name} weigh? set {name} {key} 48lb")
+            raise Refusal(
+                token.text,
+                f"how much does a {key} of {name} weigh? set {name} {key} {'48lb' if key == 'bag' else '0.5lb'}",
+            )
         else:
             fit.values["amount_g"] = number * size
     fit.bags = fit.cups = fit.ounces = None
+    if product and fit.old is None:
+        _of_its_form(fit, product)
+
+
+def _of_its_form(fit: Fitting, product: Product) -> None:
+    """A granule is weighed, a liquid is measured: the other way no amount could be reckoned from it."""
+    weighed = next((n for n in ("amount_g", "rate_g_per_m2") if fit.values.get(n) is not None), "")
+    measured = next((n for n in ("amount_ml", "rate_ml_per_m2") if fit.values.get(n) is not None), "")
+    if measured and product.form == "granule":
+        raise Refusal(measured, f"{product.name} is a granule: give its weight, like 12lb, or bags or cups.")
+    if weighed and product.form == "liquid":
+        raise Refusal(weighed, f"{product.name} is a liquid: give its volume, like 5.5floz.")

@@ -105,12 +105,22 @@ def fit_loose(fit: Fitting, token: Token) -> int:
             found = find_name(token.text, slot.choices)
             return fit.put(name, found, token, "subject") if found else 0
         if slot.role is Role.RULE and not fit.values.get(name):
-            head = token.word.partition("/")[0]
-            found = find_name(head, fit.rules)
-            return fit.put(name, found + token.word[len(head) :], token, "flag") if found else 0
+            return _put_flag(fit, name, token)
         if slot.role is Role.PATH and not fit.values.get(name):
             return _put_path(fit, name, token)
     return 0
+
+
+def _put_flag(fit: Fitting, name: str, token: Token) -> int:
+    """A rule's id, or one flag's: `mow-gap/front`."""
+    head, slash, tail = token.word.partition("/")
+    found = find_name(head, fit.rules)
+    if not found:
+        return 0
+    stray = next((z for z in tail.partition("/")[0].split("+") if slash and z not in fit.zone_names), "")
+    if stray:
+        raise Refusal(stray, "no zone of that name.", nearest(stray, fit.zone_names))
+    return fit.put(name, found + slash + tail, token, "flag")
 
 
 _FILE_NAME = re.compile(r"\.[a-z][a-z0-9]{1,4}$|[/\\].*[a-z]|[a-z].*[/\\]", re.IGNORECASE)
@@ -139,7 +149,10 @@ def unknown_word(fit: Fitting, token: Token) -> Refusal:
         other = fit.lawn.product(name)
         if other:
             what = f"of the kind {other.kind}" if other.kind else "of no kind yet"
-            return Refusal(token.text, f"{name} is {what}; `{verb}` doesn't put that down.")
+            full = "" if name == token.word else f" {name}"
+            return Refusal(token.text, f"the product{full} is {what}; `{verb}` doesn't put that down.")
         if re.fullmatch(r"[\w-]+", token.text):
             return Refusal(token.text, "no product, zone or word of that name here.", suggestion)
+    if any(slot.role is Role.RULE and not fit.values.get(name) for name, slot in fit.slots.items()):
+        return Refusal(token.text, "no flag of that name.", nearest(token.word, fit.rules))
     return Refusal(token.text, "not understood here.", suggestion)

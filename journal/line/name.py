@@ -41,7 +41,7 @@ def new_name(word: str) -> str:
     if name in RESERVED:
         raise Refusal(word, "this word already means something on the line; choose another name.", f"my-{name}")
     if not _NAME.match(name):
-        raise Refusal(word, "a name is one word of letters, digits and hyphens that begins with a letter.")
+        raise Refusal(word, "a name is one word of the letters a to z, digits and hyphens, and begins with a letter.")
     if len(name) < 2 or len(name) > 40:
         raise Refusal(word, "a name has 2 to 40 letters.")
     return name

@@ -18,6 +18,7 @@ from journal.line.words import in_words
 from journal.record.clean import LONGEST_LINE, clean, control_at
 from journal.record.dose import Dose
 from journal.record.entry import VERBS, Entry, Verb
+from journal.record.fold import OFF
 from journal.record.kinds.remark import Remark
 from journal.record.kinds.setting import Setting
 from journal.record.lawn import Lawn
@@ -27,9 +28,13 @@ from journal.season.history import History
 
 @dataclass(frozen=True, slots=True)
 class Known:
-    """What the reader can't know of itself: the ids of all rules, and how longer date phrases are read."""
+    """What the reader can't know of itself: the ids of all rules, and how longer date phrases are read.
+
+    `steady` rules warn of more than something late or worth a note, and can't be switched off.
+    """
 
     rules: tuple[str, ...] = RULES
+    steady: frozenset[str] = frozenset()
     phrase: Phrase | None = None
 
 
@@ -201,6 +206,8 @@ def _note_date(tokens: tuple[Token, ...], at: int, how: Reckoning) -> When | Non
 
 def _settings(text: str, pieces: Cut, verb: Verb, lawn: Lawn, today: date, known: Known, old: Entry | None) -> Reading:
     facts = read_facts(verb.what, pieces.tokens[1:], lawn, today, known.rules, known.phrase)
+    if (OFF, "yes") in facts.values and facts.name in known.steady:
+        raise Refusal(OFF, f"{facts.name} warns of loss or harm and stays on; `aside {facts.name} -- reason` hides it.")
     draft = Setting(
         what=facts.what, name=facts.name, values=tuple((key, clean(value)) for key, value in facts.values),
         since=facts.since, date=facts.date or (old.date if old else today), remark=clean(pieces.remark),

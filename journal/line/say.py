@@ -56,9 +56,7 @@ def _amounts(dose: Dose, lawn: Lawn) -> list[str]:
         (dose.amount_g, Dimension.MASS), (dose.amount_ml, Dimension.VOLUME),
         (dose.rate_g_per_m2, Dimension.MASS_RATE), (dose.rate_ml_per_m2, Dimension.VOLUME_RATE),
     )  # fmt: skip
-    return [
-        _amount(value, dimension, dose.product, lawn) for value, dimension in pairs if value is not None
-    ]
+    return [_amount(value, dimension, dose.product, lawn) for value, dimension in pairs if value is not None]
 
 
 def _amount(value: float, dimension: Dimension, name: str, lawn: Lawn) -> str:

@@ -53,6 +53,8 @@ def read_facts(
     new = facts.name not in (*lawn.zone_names, *(p.name for p in lawn.products))
     if what == "product" and new and "kind" not in dict(facts.values):
         raise Refusal(facts.name, "what kind of product is it? Write `kind starter`, `kind seed` and so on.")
+    if facts.what == "lawn":
+        check_lawn(facts.values, lawn, today)
     if not facts.values and not (what == "zone" and (new or facts.name == WHOLE)):
         raise Refusal(facts.name or what, "what about it? Write a key and its value.")
     return facts
@@ -71,6 +73,8 @@ def _name(what: str, token: Token, lawn: Lawn, rules: tuple[str, ...]) -> str:
 def _dated(tokens: list[Token], lawn: Lawn, today: date, phrase: Phrase | None, facts: Facts) -> list[Token]:
     """Take `from DATE` (of this year when no year is said) and `on DATE` off the end."""
     leans = {"from": Lean.THIS_YEAR, "on": Lean.BACK}
+    if len(tokens) > 2 and tokens[-1].word in leans and not tokens[-1].quoted:
+        raise Refusal(tokens[-1].text, "a date is wanted after it.")
     for _ in range(2):
         for back in range(2, min(5, len(tokens)) + 1):
             head = tokens[-back]
@@ -186,6 +190,20 @@ def check_fact(what: str, key: str, text: str) -> Any:
     return value
 
 
+def check_lawn(values: list[tuple[str, str]], lawn: Lawn, today: date) -> None:
+    """Facts of the lawn that only make sense together, or up to today. Raises Refusal naming the key."""
+    found = {key: term_of("lawn", key).read(text) for key, text in values}
+    latitude = found.get("latitude", lawn.latitude)
+    growth = found.get("growth", lawn.growth)
+    if growth and growth[0] == growth[1]:
+        raise Refusal("growth", "begins and ends on the same day.")
+    if growth and growth[0] > growth[1] and (latitude is None or latitude >= 0):
+        raise Refusal("growth", "ends before it begins; that is so only south of the equator (latitude below 0).")
+    for key in ("kept_since", "renovated"):
+        if key in found and found[key] > today:
+            raise Refusal(key, "lies ahead.")
+
+
 def known_grass(name: str) -> None:
     """Raises Refusal for a grass that isn't in the table, with the closest one that is."""
     try:
@@ -203,15 +221,21 @@ def _threshold(tokens: list[Token], facts: Facts, units: str) -> None:
         facts.values.append((OFF, "yes" if head.word == OFF else "no"))
         facts.spans.append(Span(head.start, head.end, "keyword"))
         return
-    if head.word not in names:
-        raise Refusal(head.text, f"{facts.name} has no number of that name.", nearest(head.word, names))
-    if len(tokens) < 2:
-        raise Refusal(head.text, "a number is wanted after it.")
-    threshold = number(facts.name, head.word)
-    facts.spans.append(Span(head.start, head.end, "keyword"))
-    facts.spans.append(Span(tokens[1].start, tokens[-1].end, "value"))
-    text = " ".join(t.text for t in tokens[1:])
-    facts.values.append((threshold.name, threshold_text(threshold.rule, threshold.name, text, units)))
+    while tokens:
+        head = tokens[0]
+        if head.word not in names:
+            raise Refusal(head.text, f"{facts.name} has no number of that name.", nearest(head.word, names))
+        if any(head.word == name for name, _ in facts.values):
+            raise Refusal(head.text, "has been said already.")
+        end = next((i for i, token in enumerate(tokens[1:], 1) if token.word in names), len(tokens))
+        if end == 1:
+            raise Refusal(head.text, "a number is wanted after it.")
+        threshold = number(facts.name, head.word)
+        facts.spans.append(Span(head.start, head.end, "keyword"))
+        facts.spans.append(Span(tokens[1].start, tokens[end - 1].end, "value"))
+        text = " ".join(t.text for t in tokens[1:end])
+        facts.values.append((threshold.name, threshold_text(threshold.rule, threshold.name, text, units)))
+        tokens = tokens[end:]
 
 
 def threshold_text(rule: str, name: str, text: str, units: str = "us") -> str:

@@ -3,28 +3,29 @@
 import re
 import tomllib
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
 from journal.line.name import new_name
-from journal.line.settings import check_fact
+from journal.line.settings import check_fact, check_lawn
 from journal.record.clean import clean
 from journal.record.fold import keys
 from journal.record.kinds.setting import Setting
+from journal.record.lawn import Lawn
 from journal.record.refusal import Refusal, nearest
 
 _SPACED = frozenset({"rate", "temp", "growth"})
 _TABLES = ("lawn", "zone", "product")
 
 
-@dataclass(frozen=True, slots=True)
 class SetupProblem(Exception):
     """What is wrong in a set-up file: the key, its line (1 is the first; 0 when there is none), and why."""
 
-    key: str
-    line: int
-    why: str
+    def __init__(self, key: str, line: int, why: str) -> None:
+        super().__init__(key, line, why)
+        self.key = key
+        self.line = line
+        self.why = why
 
     def __str__(self) -> str:
         where = f"line {self.line}, " if self.line else ""
@@ -48,6 +49,11 @@ def settings_from_toml(text: str, today: date) -> tuple[Setting, ...]:
     if not isinstance(lawn, dict) or not lawn.get("name"):
         raise SetupProblem("lawn.name", _line(text, "lawn", 0, ""), 'the lawn needs a name: name = "..." under [lawn].')
     found.append(_setting("lawn", "", lawn, text, 0, today))
+    try:
+        check_lawn(list(found[0].values), Lawn(), today)
+    except Refusal as refusal:
+        line = _line(text, "lawn", 0, refusal.word)
+        raise SetupProblem(f"lawn.{refusal.word}", line, refusal.why) from None
     for what in ("zone", "product"):
         items = document.get(what, [])
         if not isinstance(items, list):

@@ -66,7 +66,7 @@ def _found(tokens: Sequence[Token], at: int, how: Reckoning) -> When | None:
     if about:
         word = word[1:]
     if word == "in" and at + 1 < len(tokens) and (month := name_month(tokens[at + 1].word)):
-        return When(_middle(month, tokens[at + 1].text, how), True, 2)
+        return When(_month_end(month, tokens[at + 1].text, how), True, 2)
     found = _relative(word, tokens[at].text, how) or _written(word, tokens[at].text, how)
     if found:
         return When(found, about, 1)
@@ -76,12 +76,12 @@ def _found(tokens: Sequence[Token], at: int, how: Reckoning) -> When | None:
     return _phrase(tokens, at, how)
 
 
-def _middle(month: int, typed: str, how: Reckoning) -> date:
-    """The middle of a month; in that very month never on the wrong side of today."""
-    if month == how.today.month and how.lean is not Lean.THIS_YEAR:
-        nearer = min if how.lean is Lean.BACK else max
-        return nearer(how.today.replace(day=15), how.today)
-    return _place(15, month, None, typed, how)
+def _month_end(month: int, typed: str, how: Reckoning) -> date:
+    """The last day of a month, so that a wait counted from it is never too short; never on the wrong side of today."""
+    if month == how.today.month and how.lean is Lean.BACK:
+        return how.today
+    first = _place(1, month, None, typed, how) if month != how.today.month else how.today.replace(day=1)
+    return (first.replace(day=28) + timedelta(4)).replace(day=1) - timedelta(1)
 
 
 def _relative(word: str, typed: str, how: Reckoning) -> date | None:

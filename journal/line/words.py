@@ -92,9 +92,11 @@ def amount_words(dose: Dose, lawn: Lawn) -> str:
 
 
 def neat(value: float, dimension: Dimension, units: str) -> str:
-    """As few decimals as show what was meant: `3 in`, `0.25 in`, `76 mm`."""
+    """As few decimals as show what was meant: `3 in`, `0.25 in`; millimetres are whole from ten on: `76 mm`."""
     number = in_unit(value, unit_for(dimension, units))
     places = next((p for p in (0, 1, 2) if abs(number - round(number, p)) < 1e-6 * max(1.0, abs(number))), 2)
+    if dimension is Dimension.LENGTH and units == "metric" and abs(number) >= 10:
+        places = 0
     if abs(number) >= 100:
         places = min(places, 1)
     return show(value, dimension, units, places=places)

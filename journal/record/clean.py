@@ -10,7 +10,7 @@ _UNSEEN = re.compile(
     "[\x00-\x08\x0b-\x1f\x7f-\x9f\u00ad\u061c\u180e\u200b\u200c\u200e\u200f\u202a-\u202e\u2060-\u206f\ufeff"
     "\ufff9-\ufffb\ud800-\udfff\U000e0000-\U000e007f]"
 )
-_CONTROL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f]")
+_CONTROL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\ud800-\udfff]")
 
 
 def clean(text: str) -> str:

@@ -107,7 +107,8 @@ def write(value: float, dimension: Dimension, system: str) -> str:
     text = _exact(value, own)
     if text and len(text) <= _SHORT:
         return _spell(text, own)
-    others = [(t, u) for u in UNITS.values() if u.dimension is dimension and (t := _exact(value, u))]
+    fitting = (u for u in UNITS.values() if u.dimension is dimension and u.name != "cup")  # a cup may mean a weight
+    others = [(t, u) for u in fitting if (t := _exact(value, u))]
     best, unit = min([*others, *([(text, own)] if text else [])], key=lambda pair: len(pair[0]))
     return _spell(best, unit)
 

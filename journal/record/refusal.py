@@ -1,16 +1,16 @@
 """Saying no: which word, why, and what was probably meant."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 
-@dataclass(frozen=True, slots=True)
 class Refusal(Exception):
     """A word that can't be used. `word` is quoted back, `why` is a sentence, `suggestion` a word or ''."""
 
-    word: str
-    why: str
-    suggestion: str = ""
+    def __init__(self, word: str, why: str, suggestion: str = "") -> None:
+        super().__init__(word, why, suggestion)
+        self.word = word
+        self.why = why
+        self.suggestion = suggestion
 
     def __str__(self) -> str:
         tail = f" Did you mean {self.suggestion}?" if self.suggestion else ""
@@ -20,6 +20,8 @@ class Refusal(Exception):
 def nearest(word: str, names: Iterable[str]) -> str:
     """The name closest to `word` by edit distance, or '' when none is close."""
     word = word.casefold()
+    if len(word) < 2:
+        return ""
     best, least = "", max(1, len(word) // 3) + 1
     for name in names:
         if abs(len(name) - len(word)) >= least:

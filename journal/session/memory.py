@@ -4,6 +4,9 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from journal.record.document import Unknown, from_document
 from journal.record.entry import Entry
+from journal.record.kinds.setting import Setting
+from journal.record.kinds.treatment import UNKNOWN
+from journal.record.lawn import WHOLE
 from journal.season.history import History
 from journal.store.change import JSON, Change, NotSaved
 
@@ -57,6 +60,33 @@ class Memory:
             return self.entries[ends[0]]
         raise NotSaved(f"{id} could be {len(ends)} entries: write more of it." if ends else f"There is no entry {id}.")
 
+    def hold_names(self, entry: Entry) -> None:
+        """Raise NotSaved when a zone or product that other entries name would vanish with this one."""
+        if not isinstance(entry, Setting):
+            return
+        gone = _names(self.history) - _names(self.history.minus(entry))
+        for name in sorted(gone):
+            naming = sum(name in named(other) for other in self.entries.values())
+            if naming:
+                raise NotSaved(f"{naming} entries name {name}: strike or amend them first.")
+
+    def orphans(self) -> dict[str, str]:
+        """Entries that name a zone or product which the lawn has not: id -> that name."""
+        known = _names(self.history) | {UNKNOWN, WHOLE}
+        found = {id: sorted(named(entry) - known) for id, entry in self.entries.items()}
+        return {id: names[0] for id, names in found.items() if names}
+
     def those(self, ids: Iterable[str]) -> tuple[Entry, ...]:
         """The entries of these ids that stand."""
         return tuple(self.entries[id] for id in ids if id in self.entries)
+
+
+def named(entry: Entry) -> frozenset[str]:
+    """The zones and products an entry names."""
+    products = (getattr(entry, "product", ""), *(dose.product for dose in getattr(entry, "also", ())))
+    return frozenset((*entry.zones, *(name for name in products if name)))
+
+
+def _names(history: History) -> frozenset[str]:
+    lawn = history.ground.newest
+    return frozenset((*lawn.zone_names, *(product.name for product in lawn.products)))

@@ -14,10 +14,10 @@ from journal.record.document import Unknown, from_document, to_document
 from journal.record.entry import Entry
 from journal.record.kinds.setting import Setting
 from journal.rules.catalogue import rules
-from journal.rules.flag import Flag
+from journal.rules.flag import Flag, Level
 from journal.season.history import History
 from journal.session.clock import Clock
-from journal.session.memory import Memory
+from journal.session.memory import SHORTEST_END, Memory
 from journal.session.phrase import read_phrase
 from journal.standing import Preflight, Standing, preflight, preflight_change, standing
 from journal.store.book import Book
@@ -63,7 +63,8 @@ class Session:
         self._done: list[tuple[Change, ...]] = []
         self._undone: list[tuple[Change, ...]] = []
         self._standings: dict[tuple[int, date], tuple[History, Standing]] = {}
-        self._known = Known(tuple(rule.id for rule in rules()), read_phrase)
+        steady = frozenset(rule.id for rule in rules() if {Level.LOSS, Level.HARM} & {*rule.levels})
+        self._known = Known(tuple(rule.id for rule in rules()), steady, read_phrase)
         self._lock = threading.RLock()
 
     @property
@@ -80,6 +81,10 @@ class Session:
     def unread(self) -> dict[str, str]:
         """Documents that this version can't understand, by id, and why."""
         return self._memory.unread
+
+    def orphans(self) -> dict[str, str]:
+        """Entries that name a zone or product which the lawn has not: id -> that name."""
+        return self._memory.orphans()
 
     @property
     def exists(self) -> bool:
@@ -158,6 +163,10 @@ class Session:
         if draft is None:
             raise ValueError(str(reading.problem))
         with self._lock:
+            if draft.id and isinstance(draft, Setting) is not isinstance(self.entry(draft.id), Setting):
+                raise NotSaved(
+                    "A fact of the lawn can't become an entry, nor an entry a fact. Strike the one, log the other."
+                )
             judged = self.judge(reading)
             if judged.holds_back and not draft.confirmed:
                 raise HeldBack(judged)
@@ -186,9 +195,13 @@ class Session:
         return Saved(self._memory.those((change.id,)), f"changed: {said}", judged.raised, judged.cleared)
 
     def strike(self, id: str) -> str:
-        """Take an entry out; says what it was. It stays in the log and comes back by undo."""
+        """Take an entry out; says what it was. It stays in the log and comes back by undo.
+
+        Raises NotSaved for the fact that makes a zone or product which other entries name.
+        """
         with self._lock:
             entry = self.entry(id)
+            self._memory.hold_names(entry)
             words = self._words(entry)
             changes = (self.book.strike(entry.id),)
             self._memory.apply(changes)
@@ -200,14 +213,14 @@ class Session:
         with self._lock:
             if not self._done:
                 raise NotSaved("Nothing was logged in this window yet.")
-            return self._turn_back(self._done, self._undone, "undone")
+            return self._turn_back(self._done, self._undone)
 
     def redo(self) -> str:
         """Do again what this window took back; says what it was. Raises NotSaved."""
         with self._lock:
             if not self._undone:
                 raise NotSaved("Nothing was undone in this window.")
-            return self._turn_back(self._undone, self._done, "done again")
+            return self._turn_back(self._undone, self._done)
 
     def undo_newest(self) -> str:
         """Take back this computer's newest change, whichever window made it. Raises NotSaved."""
@@ -215,15 +228,16 @@ class Session:
             newest = self.book.newest_undoable()
             if not newest:
                 raise NotSaved("This computer has changed nothing that could be undone.")
-            return self._turn_back([newest], self._undone, "undone")
+            return self._turn_back([newest], self._undone)
 
     def undo_entry(self, id: str) -> str:
-        """Take back this computer's newest change of one entry. Raises NotSaved."""
+        """Take back this computer's newest change, if it is one of that entry. Raises NotSaved."""
         with self._lock:
             newest = self.book.newest_undoable()
-            if not any(change.id.endswith(id.upper()) for change in newest):
+            found = [change.id for change in newest if len(id) >= SHORTEST_END and change.id.endswith(id.upper())]
+            if not found:
                 raise NotSaved(f"The newest change is not one of {id}; strike it instead: swardbook strike {id}")
-            return self._turn_back([newest], self._undone, "undone")
+            return self._turn_back([newest], self._undone)
 
     def redo_newest(self) -> str:
         """Do again what this computer took back last. Raises NotSaved."""
@@ -231,26 +245,26 @@ class Session:
             newest = self.book.newest_redoable()
             if not newest:
                 raise NotSaved("This computer has undone nothing that could be done again.")
-            return self._turn_back([newest], self._done, "done again")
+            return self._turn_back([newest], self._done)
 
-    def _turn_back(self, stack: list[tuple[Change, ...]], other: list[tuple[Change, ...]], verb: str) -> str:
+    def _turn_back(self, stack: list[tuple[Change, ...]], other: list[tuple[Change, ...]]) -> str:
         """Undoing an undo is redoing: both are the store's one act, from one stack onto the other."""
         changes = self.book.undo(stack[-1])
         stack.pop()
         other.append(changes)
         words = self._spoken(changes)
         self._memory.apply(changes)
-        return f"{verb}: {words}"
+        return words
 
     def _spoken(self, changes: Sequence[Change]) -> str:
-        """What a change is about, from whichever side of it holds an entry."""
+        """What became of an entry, and of how many more."""
         first = changes[0]
-        document = first.after or first.before or {}
+        act = "taken back" if first.after is None else "back again" if first.before is None else "changed back to"
         try:
-            words = self._words(from_document(first.id, document))
+            words = self._words(from_document(first.id, first.after or first.before or {}))
         except Unknown:
             words = f"entry {first.id[-6:]}"
-        return words if len(changes) == 1 else f"{words} and {len(changes) - 1} more"
+        return f"{act}: {words}" + (f" and {len(changes) - 1} more" if len(changes) > 1 else "")
 
     def _words(self, entry: Entry) -> str:
         return in_words(replace(entry, assumed=()), self.history.lawn(self.today), self.today)

@@ -154,3 +154,68 @@ def test_a_feeding_takes_the_usual_product_never_an_amount(lawn: Run) -> None:
 def test_a_sheet_runs_no_formula(lawn: Run) -> None:
     lawn("log", "mow 3in front -- =1+1")
     assert ",'=1+1," in lawn("list --csv --kind mowing").out
+
+
+def test_cups_of_a_granule_are_weighed(lawn: Run) -> None:
+    lawn("log", "set pond-ridge cup 0.5lb form granule")
+    assert lawn("log feed pond 3cup front --json").json["entry"]["amount_g"] == pytest.approx(1.5 * 453.59237)
+    assert "give its weight" in lawn("log feed pond 12floz front").err
+    assert "give its volume" in lawn("log treat dry-creek 5lb front").err
+
+
+def test_a_product_in_use_is_not_struck_from_under_its_entries(lawn: Run) -> None:
+    lawn("log feed pond 15lb front")
+    id = next(e["id"] for e in lawn("list --kind setting --json").json if e["name"] == "pond-ridge")
+    ran = lawn("strike", id)
+    assert ran.code == 2
+    assert "1 entries name pond-ridge" in ran.err
+    assert lawn("amend", id, "mow", "3in").code == 2
+    assert lawn("check --json").json["problems"] is False
+
+
+def test_the_shells_quotes_are_not_the_owners(lawn: Run) -> None:
+    lawn("log", "note", "moles along the fence")
+    lawn("log", "mow 3in", "front", "--", "two words")
+    assert lawn("list --kind remark --json").json[0]["text"] == "moles along the fence"
+    assert lawn("list --kind mowing --json").json[0]["remark"] == "two words"
+
+
+def test_a_treatment_says_the_safety_words_once(lawn: Run) -> None:
+    out = lawn("log treat dry-creek 2floz front wind 4mph").out
+    assert out.count("The label is law.") == 1
+    assert "label is law" not in lawn("log mow 3in").out
+
+
+@pytest.mark.parametrize("words", [("undo", ""), ("undo", "1"), ("list", "--zone", ""), ("flags", "--zone", ""),
+                                   ("due", "--within", "99999999"), ("log", "mow", "--book"), ("strike", "")])  # fmt: skip
+def test_an_empty_or_absurd_word_is_refused(lawn: Run, tmp_path: Path, words: tuple[str, ...]) -> None:
+    before = written(tmp_path)
+    assert lawn(*words).code == 2
+    assert written(tmp_path) == before
+
+
+def test_a_set_aside_flag_is_shown_with_all_and_fails_nothing(lawn: Run) -> None:
+    lawn("log mow 3in all", today="2026-06-01")
+    assert lawn("flags", "--fail-on", "late", today="2026-06-12").code == 1
+    lawn("log", "snooze mow-gap 7d", today="2026-06-12")
+    lawn("log", "snooze feed-overdue 7d", today="2026-06-12")
+    ran = lawn("flags", "--all", "--json", "--fail-on", "late", today="2026-06-12")
+    assert ran.code == 0
+    assert any(flag["hidden"] for flag in ran.json["flags"])
+
+
+def test_undo_says_what_became_of_the_entry(lawn: Run) -> None:
+    id = lawn("log mow 3in front --json").json["entry"]["id"]
+    lawn("amend", id, "mow", "3.5in")
+    assert lawn("undo").out.startswith("changed back to: mow front, at 3 in")
+    assert lawn("undo").out.startswith("taken back: mow front, at 3 in")
+    assert lawn("redo").out.startswith("back again: mow front, at 3 in")
+
+
+def test_what_warns_of_loss_stays_on(lawn: Run) -> None:
+    assert "stays on" in lawn("set seed-switch off").err
+    assert lawn("set mow-gap off").code == 0
+
+
+def test_about_a_month_is_its_last_day(lawn: Run) -> None:
+    assert lawn("log treat unknown by service in april --json").json["entry"]["date"] == "2026-04-30"

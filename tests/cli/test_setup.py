@@ -48,7 +48,7 @@ def test_a_second_setup_is_refused_unless_it_edits(lawn: Run, tmp_path: Path) ->
 def test_a_folder_without_a_book_is_an_error_not_a_new_book(run: Run, tmp_path: Path) -> None:
     ran = run("flags")
     assert ran.code == 2
-    assert "no folder" in ran.err
+    assert "swardbook setup" in ran.err
     assert not (tmp_path / "book").exists()
 
 
@@ -58,3 +58,28 @@ def test_a_folder_with_something_else_in_it_is_left_alone(run: Run, tmp_path: Pa
     (tmp_path / "lawn.toml").write_text(US)
     assert run("setup", "--from", str(tmp_path / "lawn.toml")).code == 2
     assert [f.name for f in (tmp_path / "book").iterdir()] == ["tax.txt"]
+
+
+def test_the_demos_copy_never_goes_into_a_book_that_is_there(lawn: Run, tmp_path: Path) -> None:
+    before = len(lawn("list --json").json)
+    ran = lawn("demo", "--keep", str(tmp_path / "book"))
+    assert ran.code == 2
+    assert len(lawn("list --json").json) == before
+
+
+def test_editing_with_the_same_file_writes_nothing(lawn: Run, tmp_path: Path) -> None:
+    before = len(lawn("list --json").json)
+    assert lawn("setup", "--from", str(tmp_path / "lawn.toml"), "--edit").code == 0
+    assert len(lawn("list --json").json) == before
+
+
+@pytest.mark.parametrize(
+    ("fact", "why"),
+    [('growth = ["11-10", "04-10"]', "before it begins"), ('kept_since = "2027-01-01"', "lies ahead")],
+)
+def test_facts_that_contradict_each_other_are_refused(run: Run, tmp_path: Path, fact: str, why: str) -> None:
+    (tmp_path / "lawn.toml").write_text(US.replace('units = "us"', f'units = "us"\n{fact}'))
+    ran = run("setup", "--from", str(tmp_path / "lawn.toml"))
+    assert ran.code == 2
+    assert why in ran.err
+    assert "line 4, " in ran.err

@@ -63,8 +63,8 @@ def test_undo_is_of_this_window_and_newest_of_this_computer(session: Session, tm
 def test_a_harmless_line_is_saved_without_a_word_of_warning(session: Session) -> None:
     saved = session.save(session.read("m"))
     assert saved.entries[0].zones == ("front", "back")
-    assert session.undo().startswith("undone: mow")
-    assert session.redo().startswith("done again: mow")
+    assert session.undo().startswith("taken back: mow")
+    assert session.redo().startswith("back again: mow")
     assert mowings(session) == 1
 
 
