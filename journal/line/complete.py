@@ -13,6 +13,7 @@ from journal.record.fold import keys
 from journal.record.kinds.remark import Remark
 from journal.record.kinds.setting import Setting
 from journal.record.lawn import Lawn
+from journal.record.product import KINDS
 from journal.record.slot import Role
 from journal.season.history import History
 
@@ -100,6 +101,8 @@ def _words(kind: type[Entry], lawn: Lawn, rules: tuple[str, ...]) -> list[str]:
 
 def _setting_options(what: str, done: tuple[str, ...], lawn: Lawn, rules: tuple[str, ...]) -> tuple[str, ...]:
     products = tuple(product.name for product in lawn.products)
+    if len(done) > 2 and done[-1] == "kind":
+        return KINDS
     if what:
         return (lawn.zone_names if what == "zone" else products) if len(done) == 1 else keys(what)
     if len(done) == 1:

@@ -37,7 +37,7 @@ def fit_common_pair(fit: Fitting, token: Token) -> int:
             return _spot(fit, token)
         case "part":
             after = fit.needed(token, "which part, like 1/2,")
-            if not re.fullmatch(r"[1-9]/[1-9]", after.text) or after.text[0] >= after.text[2]:
+            if not re.fullmatch(r"[1-9]/[1-9]", after.text) or after.text[0] > after.text[2]:
                 raise Refusal(after.text, "a part is written like 1/2.")
             return fit.put("part", after.text, token, "keyword", 2)
         case "by":

@@ -152,7 +152,8 @@ def unknown_word(fit: Fitting, token: Token) -> Refusal:
             full = "" if name == token.word else f" {name}"
             return Refusal(token.text, f"the product{full} is {what}; `{verb}` doesn't put that down.")
         if re.fullmatch(r"[\w-]+", token.text):
-            return Refusal(token.text, "no product, zone or word of that name here.", suggestion)
+            more = "" if suggestion else f" A new product is put into the shed by: product {token.word} kind ..."
+            return Refusal(token.text, f"no product, zone or word of that name here.{more}", suggestion)
     if any(slot.role is Role.RULE and not fit.values.get(name) for name, slot in fit.slots.items()):
         return Refusal(token.text, "no flag of that name.", nearest(token.word, fit.rules))
     return Refusal(token.text, "not understood here.", suggestion)

@@ -12,7 +12,7 @@ from journal.line.reading import Problem, Reading, Span
 from journal.line.settings import RULES, read_facts
 from journal.line.token import Cut, Token, cut, words
 from journal.line.usual import usual_values, usual_zones
-from journal.line.verb import VerbFound, find_verb, shortest
+from journal.line.verb import OTHER_WORDS, VerbFound, find_verb, shortest
 from journal.line.when import Phrase, Reckoning, When, find_date
 from journal.line.words import in_words
 from journal.record.clean import LONGEST_LINE, clean, control_at
@@ -23,6 +23,7 @@ from journal.record.kinds.remark import Remark
 from journal.record.kinds.setting import Setting
 from journal.record.lawn import Lawn
 from journal.record.refusal import Refusal, nearest
+from journal.record.slot import is_said
 from journal.season.history import History
 
 
@@ -73,10 +74,18 @@ def _read(text: str, history: History, lawn: Lawn, today: date, known: Known, ol
             return _note(text, verb, lawn, today, known, old)
         if kind is Setting:
             return _settings(text, pieces, verb, lawn, today, known, old)
-        fit = Fitting(kind, pieces.tokens, lawn, today, known.rules, known.phrase, old)
+        fit = Fitting(kind, tuple(map(_uncomma, pieces.tokens)), lawn, today, known.rules, known.phrase, old)
         return _entry(text, pieces, verb, fit, history)
     except Refusal as refusal:
         return _refused(text, pieces.tokens, verb, refusal, fit)
+
+
+def _uncomma(token: Token) -> Token:
+    """A comma behind a word parts it from the next as a blank does: `mow 3in, 24 may`."""
+    bare = token.text.rstrip(",")
+    return (
+        token if token.quoted or bare == token.text or not bare else Token(bare, token.start, token.start + len(bare))
+    )
 
 
 def _unreadable(text: str) -> Problem | None:
@@ -93,7 +102,9 @@ def _no_verb(head: Token, found: VerbFound) -> Problem:
     if found.options:
         choices = ", ".join(f"{shortest(verb)} {verb}" for verb in found.options)
         return Problem(head.start, head.end, head.text, f"could be {choices}.")
-    return Problem(head.start, head.end, head.text, "no verb begins so.", nearest(head.word, VERBS))
+    near = OTHER_WORDS.get(head.word) or nearest(head.word, VERBS)
+    known = "" if near else f" The verbs are {', '.join(sorted(VERBS))}."
+    return Problem(head.start, head.end, head.text, f"no verb begins so.{known}", near)
 
 
 def _refused(text: str, tokens: tuple[Token, ...], verb: Verb, refusal: Refusal, fit: Fitting | None) -> Reading:
@@ -130,12 +141,24 @@ def _entry(text: str, pieces: Cut, verb: Verb, fit: Fitting, history: History) -
     values.setdefault("date", old.date if old else today)
     if old:
         values.setdefault("time", old.time)
+    _shed_has_one(fit)
     kind.settle(values)
     draft = kind(
         **values, zones=zones, confirmed=pieces.confirmed, assumed=assumed,
         line=clean(text), id=old.id if old else "",
     )  # fmt: skip
     return Reading(text, draft, None, tuple(fit.spans), verb.name, in_words(draft, lawn, today))
+
+
+def _shed_has_one(fit: Fitting) -> None:
+    """Raise Refusal saying how a product is put into the shed when it holds none that this verb puts down."""
+    slot = fit.slots.get("product")
+    if slot is None or is_said(fit.values.get("product")) or not fit.kind.applies:
+        return
+    if not any(product.kind in slot.kinds for product in fit.lawn.products):
+        raise Refusal(
+            fit.tokens[0].text, f"the shed holds nothing for it yet. Begin with: product NAME kind {slot.kinds[0]}"
+        )
 
 
 def _zones(fit: Fitting, history: History) -> tuple[tuple[str, ...], tuple[str, ...]]:

@@ -1,6 +1,7 @@
 """Lines that change facts: `set`, `zone`, `product`. Each value is read once here so that a bad one never enters."""
 
 import datetime as dt
+import re
 from dataclasses import dataclass, field
 from datetime import date
 from typing import Any
@@ -140,7 +141,10 @@ def _pairs(tokens: list[Token], facts: Facts, units: str) -> None:
             words.append(token)
             facts.spans.append(Span(token.start, token.end, "value"))
         else:
-            raise Refusal(token.text, f"not something a {facts.what} has.", nearest(token.word, keys(facts.what)))
+            meant = nearest(token.word, keys(facts.what))
+            if facts.what == "product" and re.fullmatch(r"\d+-\d+-\d+", token.text):
+                meant = f"analysis {token.text}"
+            raise Refusal(token.text, f"not something a {facts.what} has.", meant)
     if key:
         _keep(facts, key, words)
 

@@ -1,17 +1,35 @@
 """The guided set-up: five questions at most, each with a default that Enter takes."""
 
+import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import date
 
 from journal.line.name import new_name
 from journal.line.settings import check_fact
+from journal.line.token import words
+from journal.line.when import Reckoning, find_date
 from journal.record.clean import clean
 from journal.record.kinds.setting import Setting
 from journal.record.refusal import Refusal
 
 Facts = tuple[tuple[str, str, str, str], ...]
 """(what, name, key, value); an empty key only names the thing."""
+
+_NO_IDEA = (
+    "",
+    "?",
+    "unknown",
+    "no idea",
+    "i have no idea",
+    "i don't know",
+    "don't know",
+    "dont know",
+    "not sure",
+    "none",
+)
+_ANY_DAY = date(2026, 12, 31)
+"""Frost days have no year: any day at a year's end reads them all as of that year."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,17 +53,23 @@ def _lawn(key: str) -> Callable[[str], Facts]:
     return read
 
 
-def _zones(answer: str) -> Facts:
-    """`front 2400sqft, back 3100sqft`; the areas may be left out."""
+def _zones(units: str) -> Callable[[str], Facts]:
+    """`front 2400sqft, back 3100`: a bare number is in the book's own unit, and the areas may be left out."""
+    return lambda answer: _zones_in(answer, "m2" if units == "metric" else "sqft")
+
+
+def _zones_in(answer: str, unit: str) -> Facts:
     found: list[tuple[str, str, str, str]] = []
     for item in clean(answer).replace(";", ",").split(","):
-        words = item.split()
-        if not words:
+        parts = item.split()
+        if not parts:
             continue
-        name = new_name(words[0])
+        name = new_name(parts[0])
         if any(name == known for _, known, _, _ in found):
-            raise Refusal(words[0], "this zone is named twice.")
-        area = " ".join(words[1:])
+            raise Refusal(parts[0], "this zone is named twice.")
+        area = " ".join(parts[1:])
+        if re.fullmatch(r"[\d.]+", area):
+            area += unit
         if area:
             check_fact("zone", "area", area)
         found.append(("zone", name, "area" if area else "", area))
@@ -56,14 +80,36 @@ def _zones(answer: str) -> Facts:
 
 def _frost(answer: str) -> Facts:
     """Two month-days, or `skip`."""
-    words = clean(answer).replace(",", " ").replace(" to ", " ").split()
-    if [word.casefold() for word in words] == ["skip"]:
+    text = clean(answer).replace(",", " ").replace(" to ", " ")
+    if text.casefold() in ("skip", *_NO_IDEA):
         return ()
-    if len(words) != 2:
-        raise Refusal(answer, "two days are wanted, month and day: 05-06 10-05. Or skip.")
-    for key, word in zip(("last_frost", "first_frost"), words, strict=True):
+    days = _month_days(text)
+    if len(days) != 2:
+        raise Refusal(answer, "two days are wanted, like 05-06 10-05 or May 6, Oct 5. Or skip.")
+    for key, word in zip(("last_frost", "first_frost"), days, strict=True):
         check_fact("lawn", key, word)
-    return (("lawn", "", "last_frost", words[0]), ("lawn", "", "first_frost", words[1]))
+    return (("lawn", "", "last_frost", days[0]), ("lawn", "", "first_frost", days[1]))
+
+
+def _month_days(text: str) -> list[str]:
+    """Days of the year as 05-06, from whatever way of writing a date the line takes."""
+    tokens, found, at = words(text), list[str](), 0
+    while at < len(tokens):
+        if re.fullmatch(r"\d{1,2}-\d{1,2}", tokens[at].text):
+            found.append(tokens[at].text)
+            at += 1
+            continue
+        day = find_date(tokens, at, Reckoning(_ANY_DAY, True))
+        if day is None:
+            raise Refusal(tokens[at].text, "not a day of the year: write it like 05-06 or May 6.")
+        found.append(f"{day.date:%m-%d}")
+        at += day.used
+    return found
+
+
+def _grass(answer: str) -> Facts:
+    text = clean(answer)
+    return _lawn("grass")("unknown" if text.casefold().strip(" .!?") in _NO_IDEA else text)
 
 
 def questions(units: str) -> tuple[Question, ...]:
@@ -74,18 +120,18 @@ def questions(units: str) -> tuple[Question, ...]:
         Question("name", "What do you call this lawn?", "Only a title.", "Home lawn", "North Lane", _lawn("name")),
         Question("units", "US or metric units?", "For showing; either may be typed.", units, units, _lawn("units")),
         Question("zones", "Which parts has it, and how large?", "Amounts are worked out from areas; they may wait.",
-                 "front, back", zones, _zones),
+                 "front, back", zones, _zones(units)),
         Question("frost", "Average last frost of spring and first of autumn, month-day?",
                  "They tell when the grass grows. `skip` leaves the reminders that need it silent.",
                  "skip", "05-06 10-05", _frost),
         Question("grass", "Which grasses? `unknown` is a fair answer.", "For heights of cut and how long seed takes.",
-                 "unknown", "kentucky bluegrass, perennial ryegrass", _lawn("grass")),
+                 "unknown", "kentucky bluegrass, perennial ryegrass", _grass),
     )  # fmt: skip
 
 
 def settings_from_answers(answers: Mapping[str, str], today: date, units: str = "us") -> tuple[Setting, ...]:
     """The settings that the answers make; a question without an answer takes its default. Raises Refusal."""
-    facts = [fact for q in questions(units) for fact in q.read(answers.get(q.key) or q.default)]
+    facts = [fact for q in questions(answers.get("units") or units) for fact in q.read(answers.get(q.key) or q.default)]
     order = dict.fromkeys((what, name) for what, name, _, _ in facts)
     return tuple(
         Setting(

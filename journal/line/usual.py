@@ -1,4 +1,4 @@
-"""What is left out takes the usual: what the last entry of that kind said."""
+"""What is left out takes the usual: what the last entries of that kind said."""
 
 from datetime import date
 from typing import Any
@@ -11,6 +11,9 @@ from journal.record.slot import Role, is_said
 from journal.season.history import History
 from journal.season.track import order
 
+LATELY = 5
+"""So many entries tell what is usual: one odd day doesn't change it."""
+
 
 def last_of(kind: type[Entry], history: History, zones: tuple[str, ...], today: date) -> Entry | None:
     """The newest entry of a kind in any of these zones, up to today."""
@@ -19,12 +22,23 @@ def last_of(kind: type[Entry], history: History, zones: tuple[str, ...], today: 
 
 
 def usual_zones(kind: type[Entry], history: History, lawn: Lawn, today: date) -> tuple[str, ...]:
-    """The zones of the last entry of that kind that still exist, else all."""
+    """The zones that most of the last five entries of that kind named, the newest where none leads; else all."""
     if kind.lawnwide:
         return ()
-    last = None if kind.everywhere else last_of(kind, history, lawn.zone_names, today)
-    kept = tuple(zone for zone in last.zones if zone in lawn.zone_names) if last and not last.spot else ()
-    return kept or lawn.zone_names
+    if kind.everywhere:
+        return lawn.zone_names
+    named: dict[tuple[str, ...], int] = {}
+    for entry in _lately(kind, history, lawn.zone_names, today):
+        zones = tuple(zone for zone in lawn.zone_names if zone in entry.zones)
+        if zones and not entry.spot:
+            named[zones] = named.get(zones, 0) + 1
+    return max(named, key=lambda zones: named[zones], default=lawn.zone_names)
+
+
+def _lately(kind: type[Entry], history: History, zones: tuple[str, ...], today: date) -> list[Entry]:
+    """The last five entries of a kind in any of these zones, newest first."""
+    found = {entry.id: entry for zone in zones for entry in history.on(zone, today)[kind].newest(LATELY)}
+    return sorted(found.values(), key=order, reverse=True)[:LATELY]
 
 
 def usual_values(

@@ -8,6 +8,16 @@ from journal.record.entry import VERBS, pins
 PINS: dict[str, str] = pins()
 
 
+OTHER_WORDS: dict[str, str] = {
+    "cut": "mow", "mowed": "mow", "irrigate": "water", "sprinkle": "water", "fertilize": "feed", "fertilise": "feed",
+    "fertilized": "feed", "lime": "feed", "fed": "feed", "spray": "treat", "sprayed": "treat", "weed": "treat",
+    "overseed": "seed", "reseed": "seed", "sow": "seed", "sowed": "seed", "plan": "intend", "picture": "photo",
+    "saw": "see", "seen": "see", "bought": "buy", "remark": "note", "core": "aerate", "scarify": "dethatch",
+    "measure": "height", "hide": "snooze", "change": "set", "add": "product", "test": "soil",
+}  # fmt: skip
+"""What people say for a verb. Only suggested, never taken."""
+
+
 @dataclass(frozen=True, slots=True)
 class VerbFound:
     """The verb, or the verbs it could still become; `full` when it was typed out."""

@@ -34,6 +34,9 @@ class When:
 
 _BACK = re.compile(r"-(\d{1,4})(d|w|wk)?$")
 _SLASH = re.compile(r"(\d{1,2})/(\d{1,2})(?:/(\d{4}|\d{2}))?$")
+_YEAR_FIRST = re.compile(r"(\d{4})/(\d{1,2})/(\d{1,2})$")
+_DAY_FIRST = re.compile(r"(\d{1,2})\.(\d{1,2})\.(\d{4})$")
+_DASHES = re.compile(r"(\d{1,2})-(\d{1,2})-(\d{4})$")
 _ISO = re.compile(r"\d{4}-\d{1,2}-\d{1,2}$")
 _TIME = re.compile(r"(\d{1,2}):(\d{2})(am|pm)?$|(\d{1,2})(am|pm)$")
 _DAY = re.compile(r"(\d{1,2})(?:st|nd|rd|th)?$")
@@ -105,7 +108,11 @@ def _written(word: str, as_typed: str, how: Reckoning) -> date | None:
     if _ISO.match(word):
         year, month, day = (int(part) for part in word.split("-"))
         return _calendar(year, month, day, as_typed)
-    match = _SLASH.match(word)
+    if match := _YEAR_FIRST.match(word):
+        return _calendar(int(match[1]), int(match[2]), int(match[3]), as_typed)
+    if match := _DAY_FIRST.match(word):
+        return _calendar(int(match[3]), int(match[2]), int(match[1]), as_typed)
+    match = _SLASH.match(word) or _DASHES.match(word)
     if match is None:
         return None
     if not how.slashes:

@@ -135,6 +135,8 @@ def _mix(text: str) -> tuple[tuple[str, float], ...]:
     found: list[tuple[str, float]] = []
     for item in listed(text):
         name, _, share = item.rpartition(" ")
+        if looks_like_quantity(item):
+            share, _, name = item.partition(" ")
         if not name:
             raise Refusal(item, "a share is missing: write it like kentucky bluegrass 50%.")
         value = parse_as(share, Dimension.PERCENT, Dimension.NUMBER).value

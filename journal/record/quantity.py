@@ -7,7 +7,10 @@ from fractions import Fraction
 from journal.record.refusal import Refusal, nearest
 from journal.record.unit import UNITS, Dimension, Unit, unit_for
 
-_SHAPE = re.compile(r"(\$?)([+-]?)(\d+/\d+|\d*\.\d+|\d+\.?)\s*(.*)", re.DOTALL)
+_SHAPE = re.compile(
+    r"(\$?)([+-]?)((?:\d+\s+)?\d+/\d+|\d*\.\d+|[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?|\d+,\d{1,2}(?!\d)|\d+\.?)\s*(.*)",
+    re.DOTALL,
+)
 _MOST = 1e9
 _LONGEST = 400
 """Characters of a quantity; `write` never needs as many for a number that can have been measured."""
@@ -55,7 +58,7 @@ def parse(text: str) -> Quantity:
     else:
         raise Refusal(text, f"{tail.strip()} is not a unit known here.", nearest(tail.strip(), UNITS))
     try:
-        number = Fraction(digits.rstrip(".") if "/" not in digits else digits)
+        number = _number(digits)
     except ZeroDivisionError:
         raise Refusal(text, "a number can't be divided by nothing.") from None
     if sign == "-":
@@ -66,6 +69,14 @@ def parse(text: str) -> Quantity:
     if abs(value) > _MOST:
         raise Refusal(text, "far too large to be meant.")
     return Quantity(float(value), unit)
+
+
+def _number(digits: str) -> Fraction:
+    """`1 1/4`, `2,400` and `2,5`: a comma before three digits parts thousands, before fewer it is the decimal mark."""
+    if "/" in digits:
+        return sum((Fraction(part) for part in digits.split()), Fraction(0))
+    digits = digits.replace(",", "." if re.search(r",\d{1,2}$", digits) else "")
+    return Fraction(digits.rstrip("."))
 
 
 def _known(tail: str) -> str:

@@ -56,7 +56,7 @@ MILE = FOOT * 5280 / 1000
 
 D = Dimension
 _TABLE: tuple[tuple[str, Dimension, Fraction | int], ...] = (
-    ("in inch inches \"", D.LENGTH, INCH),
+    ('in inch inches "', D.LENGTH, INCH),
     ("ft feet foot", D.LENGTH, FOOT),
     ("yd", D.LENGTH, FOOT * 3),
     ("mm", D.LENGTH, 1),

@@ -1,14 +1,18 @@
 """All entries of one kind in one zone, oldest first."""
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from collections.abc import Callable, Hashable, Iterable
+from dataclasses import dataclass, field
 from datetime import time
 from typing import Any, Generic, TypeVar
 
 from journal.record.entry import Entry
 
 E = TypeVar("E", bound=Entry)
+R = TypeVar("R")
+
+KEPT_MOST = 2000
+"""So many answers a track remembers at the most."""
 
 
 def order(entry: Entry) -> tuple[int, time, str]:
@@ -22,6 +26,7 @@ class Track(Generic[E]):
 
     days: tuple[int, ...] = ()
     entries: tuple[E, ...] = ()
+    _kept: dict[Hashable, Any] = field(default_factory=dict, compare=False, repr=False)
 
     @classmethod
     def of(cls, entries: Iterable[E]) -> "Track[E]":
@@ -43,6 +48,19 @@ class Track(Generic[E]):
             if self.entries[at].id == entry.id:
                 return Track((*self.days[:at], *self.days[at + 1 :]), (*self.entries[:at], *self.entries[at + 1 :]))
         return self
+
+    def once(self, key: Hashable, work: Callable[[], R]) -> R:
+        """What `work` makes of this track and of what the key names, and of nothing else: made once and kept."""
+        if key not in self._kept:
+            if len(self._kept) >= KEPT_MOST:
+                self._kept.clear()
+            self._kept[key] = work()
+        found: R = self._kept[key]
+        return found
+
+    def picked(self, name: str, test: Callable[[E], bool]) -> "Track[E]":
+        """Those that pass, as a track of their own; `name` stands for the test."""
+        return self.once(("picked", name), lambda: Track.of(entry for entry in self.entries if test(entry)))
 
 
 EMPTY: Track[Any] = Track()
@@ -67,6 +85,11 @@ class Seen(Generic[E]):
         """The newest."""
         return self.track.entries[self.end - 1] if self.end else None
 
+    def picked(self, name: str, test: Callable[[E], bool]) -> "Seen[E]":
+        """Those that pass, as known at the end of the same day; `name` stands for the test."""
+        track = self.track.picked(name, test)
+        return Seen(track, self.today, bisect_right(track.days, self.today))
+
     @property
     def before_last(self) -> E | None:
         """The one before the newest."""
@@ -76,6 +99,10 @@ class Seen(Generic[E]):
     def all(self) -> tuple[E, ...]:
         """Every one, oldest first. O(n): for rare kinds only."""
         return self.track.entries[: self.end]
+
+    def newest(self, count: int) -> tuple[E, ...]:
+        """The last so many, oldest first."""
+        return self.track.entries[max(0, self.end - count) : self.end]
 
     def since(self, day: int) -> tuple[E, ...]:
         """Those on that day (an ordinal) or later, oldest first."""

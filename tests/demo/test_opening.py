@@ -98,6 +98,6 @@ def test_an_orderly_day_is_quiet(day: date) -> None:
     assert not [one for one in raised(day) if one[1] in ("harm", "loss", "late")]
 
 
-def test_a_snooze_hides_the_feeding_of_a_hot_august() -> None:
-    hidden = {flag.rule for flag in stands(date(2026, 8, 24)).hidden}
-    assert "feed-overdue" in hidden
+def test_a_snooze_hides_the_gap_of_a_thin_side() -> None:
+    hidden = {flag.rule for flag in stands(date(2026, 9, 20)).hidden}
+    assert "mow-gap" in hidden

@@ -29,7 +29,7 @@ BAD = [
     ("mow 3in 4in", "4in", "said already", ""),
     ("mow 3in 3in", "3in", "said already", ""),
     ("mow 1/0in", "1/0in", "divided", ""),
-    ("mow 2,5in", "2,5in", "comma", ""),
+    ("mow 3inn", "3inn", "not a unit", "in"),
     ("mow m", "m", "not understood", ""),
     ("mow front front", "front", "named already", ""),
     ("mow frnt", "frnt", "not understood", "front"),

@@ -175,7 +175,7 @@ def test_a_quantity_is_read(text: str, value: float, dimension: Dimension) -> No
      ("3inn", "not a unit", "in"), ("3 quarts", "not a unit", ""), ("1/0in", "divided by nothing", ""),
      ("3in4", "not a unit", "in"),
      ("1e3in", "not a unit", ""), ("nan", "not a number", ""), ("infin", "not a number", ""),
-     ("2,400sqft", "without a comma", ""),
+     ("2,55555sqft", "not a unit", "sqft"),
      ("9999999999m", "too large", ""), ("9" * 400 + "in", "too long", ""), ("9" * 5000 + "in", "too long", ""),
      ("$3in", "money", ""),
      ("$-3", "below zero", ""), ("--3in", "not a number", ""), ("3..in", "not a unit", "in"),
@@ -208,3 +208,12 @@ def test_a_unit_of_every_system_belongs_to_its_dimension() -> None:
     for dimension in Dimension:
         for system in ("us", "metric"):
             assert unit_for(dimension, system).dimension is dimension
+
+
+@pytest.mark.parametrize(
+    ("text", "same"),
+    [("2,400sqft", "2400sqft"), ("12,345,678m2", "12345678m2"), ("2,5kg", "2.5kg"), ("0,25in", "0.25in"),
+     ("1 1/4in", "1.25in"), ('3"', "3in")],
+)  # fmt: skip
+def test_commas_and_mixed_fractions_as_people_write_them(text: str, same: str) -> None:
+    assert parse(text).value == parse(same).value
