@@ -191,7 +191,7 @@ def preflight_change(history: History, old: Entry, new: Entry, today: date) -> P
 def _compared(
     history: History, then: History, day: date, entries: tuple[Entry, ...], before: Standing | None
 ) -> Preflight:
-    local, wide = _concerned(entries)
+    local, wide = _concerned(entries) if history.kept_since == then.kept_since else ([], list(rules()))
     zones = _zones(then.lawn(day), entries)
     everywhere = then.lawn(day).zone_names
     stood = _standing_now(history, day, local, wide, zones, before)
@@ -213,7 +213,10 @@ def _compared(
 
 
 def _concerned(entries: tuple[Entry, ...]) -> tuple[list[Rule], list[Rule]]:
-    """The rules that look at entries of these kinds: those of one zone, and those of the whole lawn."""
+    """The rules that look at entries of these kinds: those of one zone, and those of the whole lawn.
+
+    Where the book is kept from another day than before, all are concerned: what was not logged counts from there.
+    """
     if any(isinstance(entry, Setting) for entry in entries):
         return [], list(rules())
     kinds = {entry.kind for entry in entries}

@@ -9,6 +9,8 @@ from datetime import date, timedelta
 
 from journal.line.read import read
 from journal.line.setup_file import settings_from_toml
+from journal.plan.step import Step
+from journal.plan.steps import steps
 from journal.record.entry import Entry
 from journal.rules.flag import Flag
 from journal.season.history import History
@@ -99,11 +101,12 @@ def lawn(*changes: tuple[str, str], toml: str = LAWN, set_up: str | date = SET_U
     for old, new in changes:
         assert old in toml, old
         toml = toml.replace(old, new)
-    return History.of(_numbered(settings_from_toml(toml, day(set_up)), 0))
+    return History.of(numbered(settings_from_toml(toml, day(set_up))))
 
 
-def _numbered(entries: Iterable[Entry], start: int) -> list[Entry]:
-    return [replace(entry, id=f"{start + at:06}") for at, entry in enumerate(entries)]
+def numbered(entries: Iterable[Entry]) -> list[Entry]:
+    """With ids in the order in which they were written down."""
+    return [replace(entry, id=f"{at:06}") for at, entry in enumerate(entries)]
 
 
 def book(*lines: str, on: History | None = None) -> History:
@@ -112,6 +115,11 @@ def book(*lines: str, on: History | None = None) -> History:
     for line in lines:
         history = history.plus(replace(draft(history, line), id=f"{history.size:06}"))
     return history
+
+
+def typed(history: History, line: str) -> History:
+    """That book with one more line."""
+    return book(line, on=history)
 
 
 def draft(history: History, line: str) -> Entry:
@@ -146,6 +154,20 @@ def level(history: History, on: str | date, rule: str, zone: str = "front") -> s
 def rules_raised(history: History, on: str | date, zone: str = "front") -> set[str]:
     """The ids of all rules whose flags stand in that zone on that day."""
     return {flag.rule for flag in findings(history, day(on)) if zone in flag.zones and not flag.hidden}
+
+
+def find(history: History, on: str | date, name: str, zone: str = "front") -> Step | None:
+    """That step of that zone on that day, or None."""
+    found = [step for step in steps(history, day(on)) if step.step == name and zone in step.zones]
+    assert len(found) <= 1, found
+    return found[0] if found else None
+
+
+def the(history: History, on: str | date, name: str, zone: str = "front") -> Step:
+    """The same, where it must be there."""
+    found = find(history, on, name, zone)
+    assert found is not None, f"no step {name} for {zone} on {on}"
+    return found
 
 
 def later(when: str | date, days: int) -> date:

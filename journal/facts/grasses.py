@@ -168,6 +168,7 @@ _BY_NAME: Mapping[str, Grass] = MappingProxyType(
 )
 
 
+@lru_cache(maxsize=256)
 def grass(name: str) -> Grass:
     """The grass of that name or alias, whatever the case or plural. Raises UnknownGrass with one suggestion."""
     found = _BY_NAME.get(_plain(name))

@@ -150,5 +150,6 @@ def number(rule: str, name: str) -> Number:
 
 def by_slow_share(rule: str, name: str, slow_percent: float) -> Number:
     """The number for a slow-release share of the nitrogen, 0 to 100 %: the bands begin at 0, 15, 50 and 80 %."""
-    tail = next((tail for least, tail in SLOW_BANDS if slow_percent >= least), "")
+    share = round(slow_percent, 6)
+    tail = next((tail for least, tail in SLOW_BANDS if share >= least), "")
     return number(rule, name + tail)

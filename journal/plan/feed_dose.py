@@ -3,29 +3,20 @@
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from journal.facts.factors import g_per_m2
-from journal.facts.mixture import nitrogen_cap
-from journal.plan.feed_window import rest_over, windows
+from journal.facts.feeding import MOST, MOST_SOLUBLE, MOST_SOLUBLE_NEW
 from journal.plan.measure import nitrogen
 from journal.plan.offer import Spread
-from journal.reckon.feeding import is_starter, product_for_nitrogen
-from journal.reckon.feedings import nitrogen_of_year
-from journal.reckon.threshold import in_force, in_force_by_slow_share
-from journal.record.kinds.feeding import Feeding
+from journal.reckon.feed_holds import rest_over
+from journal.reckon.feed_months import windows
+from journal.reckon.feed_season import last_useful
+from journal.reckon.feeding import product_for_nitrogen
+from journal.reckon.feedings import nitrogen_left
+from journal.reckon.threshold import in_force_by_slow_share
 from journal.record.product import Product
 from journal.record.unit import Dimension
 from journal.season.growth import Window
 from journal.season.history import Past
-from journal.season.stand import new_grass, stand_mix
-
-MOST = g_per_m2(0.9)
-"""The most nitrogen in one feeding: Univ. of Maryland Extension, Lawn Fertilizer Schedule Table, 2023."""
-
-MOST_SOLUBLE = g_per_m2(0.7)
-"""The most soluble nitrogen in one feeding: Univ. of Maryland Extension, Lawn Fertilizer Schedule Table, 2023."""
-
-MOST_SOLUBLE_NEW = g_per_m2(0.5)
-"""The same on new grass: from memory."""
+from journal.season.stand import new_grass
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,39 +27,10 @@ class FeedDose:
     spread: Spread | None
 
 
-def nitrogen_used(past: Past) -> float:
-    """Nitrogen of the calendar year so far, g/m2."""
-    return nitrogen_of_year(past, past.date.year)
-
-
-def cap_left(past: Past) -> float:
-    """What is left of the year's nitrogen for this grass, g/m2; never below 0."""
-    return max(0.0, nitrogen_cap(stand_mix(past)).nitrogen_cap_g_per_m2 - nitrogen_used(past))
-
-
-def usual_product(past: Past) -> Product | None:
-    """The plain fertilizer fed last on the zone, else the first in the shed; never a starter or a weed-and-feed."""
-    lawn = past.lawn
-
-    def plain(product: Product | None) -> bool:
-        return product is not None and product.kind == "fertilizer" and not is_starter(product, lawn)
-
-    last = past[Feeding].last_where(lambda feeding: plain(lawn.product(feeding.product)))
-    named = [lawn.product(last.product)] if last else []
-    return next((product for product in (*named, *lawn.products) if plain(product)), None)
-
-
-def last_useful(past: Past, growth: Window) -> date:
-    """The last day of the season for a feeding: not in the last three weeks, except by months or if the owner does."""
-    if past.lawn.late_fall or past.lawn.feeding == "months":
-        return growth[1]
-    return growth[1] - timedelta(round(in_force(past.lawn, "feed-overdue", "late-days")))
-
-
 def dose(past: Past, product: Product | None, first: date, growth: Window) -> FeedDose | None:
     """What is left of the year's nitrogen, shared among the feedings that still fit; None for a product not known."""
     slow = product.slow if product else None
-    share = cap_left(past) / feedings_left(past, slow, first, growth)
+    share = nitrogen_left(past) / feedings_left(past, slow, first, growth)
     soluble = MOST_SOLUBLE_NEW if new_grass(past) else MOST_SOLUBLE
     wanted = min(MOST, share, soluble / max(1e-9, 1 - (slow or 0.0)))
     if product is None:

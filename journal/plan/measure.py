@@ -3,6 +3,7 @@
 import math
 from collections.abc import Callable
 
+from journal.facts.rounding import exceeds, reaches
 from journal.record.lawn import Lawn
 from journal.record.quantity import in_unit, plain
 from journal.record.unit import Dimension, unit_for
@@ -11,24 +12,38 @@ _HEIGHT_STEP = {"us": 0.25, "metric": 5.0}
 
 
 def line_height(mm: float, lawn: Lawn) -> str:
-    """`3in` or `75mm`, to the quarter inch or 5 mm."""
-    return _spelled(_rounded(mm, Dimension.LENGTH, lawn, _HEIGHT_STEP[lawn.units], round), Dimension.LENGTH, lawn, "")
+    """`2.25in` or `75mm`, as it is."""
+    return height(mm, lawn).replace(" ", "")
 
 
 def line_height_up(mm: float, lawn: Lawn, gap: str = "") -> str:
-    """The same, never lower than `mm`; with a gap for the page."""
+    """To the next quarter inch or 5 mm, never lower than `mm`; with a gap for the page."""
     return _spelled(_rounded(mm, Dimension.LENGTH, lawn, _HEIGHT_STEP[lawn.units], _up), Dimension.LENGTH, lawn, gap)
 
 
+def line_height_within(mm: float, low: float, high: float, lawn: Lawn, gap: str = "") -> str:
+    """To the quarter inch or 5 mm that lies nearest between both, as it is where none does."""
+    step = _HEIGHT_STEP[lawn.units] * float(unit_for(Dimension.LENGTH, lawn.units).factor)
+    for how in (round, _up, _down):
+        found = how(mm / step) * step
+        if reaches(found, low) and not exceeds(found, high):
+            return height(found, lawn).replace(" ", gap)
+    return height(mm, lawn).replace(" ", gap)
+
+
 def height(mm: float, lawn: Lawn) -> str:
-    """`3.6 in` or `92 mm`, as measured."""
-    return _spelled(in_unit(mm, unit_for(Dimension.LENGTH, lawn.units)), Dimension.LENGTH, lawn, " ", 1)
+    """`2.25 in` or `92 mm`, as measured."""
+    return _spelled(in_unit(mm, unit_for(Dimension.LENGTH, lawn.units)), Dimension.LENGTH, lawn, " ", places(lawn))
+
+
+def places(lawn: Lawn) -> int:
+    """Decimals of a height or depth: hundredths of an inch, whole millimetres."""
+    return 2 if lawn.units == "us" else 0
 
 
 def depth(mm: float, lawn: Lawn) -> str:
     """`0.1 in` or `3 mm` of water."""
-    places = 2 if lawn.units == "us" else 0
-    return _spelled(in_unit(mm, unit_for(Dimension.LENGTH, lawn.units)), Dimension.LENGTH, lawn, " ", places)
+    return height(mm, lawn)
 
 
 def rounded_mass(grams: float, lawn: Lawn, *, down: bool) -> float:

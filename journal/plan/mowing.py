@@ -2,18 +2,20 @@
 
 from datetime import date, timedelta
 
-from journal.facts.growth import LATE_GAP, cut_gap
 from journal.facts.mixture import low_end_mm
+from journal.facts.rounding import reaches
 from journal.plan.declare import step
-from journal.plan.measure import height, line_height, line_height_up
+from journal.plan.measure import depth, height, line_height, line_height_up, line_height_within
 from journal.plan.offer import Offer
 from journal.plan.stage import STAGE, NewStand, ago, first_cut, mown_by_service, new_stand, said, tall_enough
 from journal.plan.step import State
+from journal.reckon.cut_height import HEIGHT_HOLDS_DAYS, cut_range
+from journal.reckon.cutting import CUTTING, CutDue, cut_due, last_fine_day, too_dry_to_grow
 from journal.reckon.threshold import in_force
 from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.sighting import Height, Sighting
 from journal.record.kinds.weather import Weather
-from journal.season.growth import EARLY_DAYS, Window, began, dormant_open, northern_day, season, season_at_hand
+from journal.season.growth import Window, began, dormant_open, season, season_at_hand
 from journal.season.history import Past
 from journal.season.stand import in_seedbed, stand_mix
 
@@ -26,12 +28,6 @@ LATE_DAY, LATE_DAY_BLUEGRASS = 42, 56
 BEST_DAYS = 7
 AHEAD_DAYS = 28
 """In winter the plan looks so far ahead."""
-
-HEIGHT_HOLDS_DAYS = 3
-"""A measured height stands for the day it was taken and two more."""
-
-_SLACK_MM = 0.5
-
 
 @step("first-mow", watches=(*STAGE, Sighting, Weather))
 def first_mow(past: Past) -> Offer | None:
@@ -47,7 +43,7 @@ def first_mow(past: Past) -> Offer | None:
     waits = past.date < opens
     measured = past[Height].last if stand.age > 0 else None
     standing = measured if measured is not None and past.day - measured.day < HEIGHT_HOLDS_DAYS else None
-    offer = _cut(past, past.lawn.height_mm, standing, bag=True)
+    offer = _cut(past, past.lawn.height_mm, standing, opens, bag=True)
     return Offer(
         state=State.WAITING if waits else (State.LATE if past.date > latest else State.OPEN),
         earliest=opens,
@@ -78,6 +74,7 @@ def _first_window(past: Past, stand: NewStand) -> tuple[date, date]:
         return opens, max(opens, latest)
     if opens > sown_in[1] or past.date > sown_in[1]:
         start = window[0] if window[0] > sown_in[1] else (season(lawn, sown_in[1] + timedelta(1)) or window)[0]
+        start = min(start, began(past) or start)
         spring = start + timedelta(round(in_force(lawn, "mow-gap", "first-days")))
         return spring, spring + timedelta(BEST_DAYS)
     return opens, max(opens, min(latest, sown_in[1]))
@@ -120,7 +117,7 @@ def bagging(past: Past) -> bool:
     return cut is not None and (past.date - cut.date).days < BAG_DAYS
 
 
-@step("mow", watches=(*STAGE, Sighting, Weather))
+@step("mow", watches=(*STAGE, *CUTTING))
 def mow(past: Past) -> Offer | None:
     """Every 7 days while the grass grows; later than the month's gap it is late."""
     if mown_by_service(past) or _before_first_cut(past):
@@ -137,6 +134,13 @@ def mow(past: Past) -> Offer | None:
         return Offer(
             state=State.WAITING, why="the lawn rests",
             waits_for=f"dormant since {said(dormant.date, past)}: cut again after `see green`",
+        )  # fmt: skip
+    if too_dry_to_grow(past):
+        days = round(in_force(past.lawn, "mow-gap", "dry-days"))
+        little = depth(in_force(past.lawn, "mow-gap", "dry-water"), past.lawn)
+        return Offer(
+            state=State.WAITING, why=_why(past, cut_due(past, start), start),
+            waits_for=f"too dry to grow: under {little} of water in {days} d and not irrigated; cut again after rain",
         )  # fmt: skip
     return _weekly(past, start, at_hand)
 
@@ -159,7 +163,7 @@ def _next_spring(past: Past, start: date | None) -> Offer | None:
     opens = start + timedelta(round(in_force(past.lawn, "mow-gap", "first-days")))
     if (opens - past.date).days > AHEAD_DAYS:
         return None
-    offer = _cut(past, _usual_mm(past), None, bag=False)
+    offer = _cut(past, _usual_mm(past), None, opens, bag=False)
     return Offer(
         state=State.WAITING, earliest=opens, best=(opens, opens + timedelta(BEST_DAYS)), why="first cut of the year",
         waits_for=f"growth, about {said(start, past)}", amount=offer.amount, verb=offer.verb,
@@ -167,66 +171,39 @@ def _next_spring(past: Past, start: date | None) -> Offer | None:
 
 
 def _weekly(past: Past, start: date, window: Window) -> Offer | None:
-    last = past[Mowing].last
-    mown = last.date if last is not None and last.date >= start - timedelta(EARLY_DAYS) else None
-    opens, since = _rhythm(past, mown, start)
+    due = cut_due(past, start)
     end = max(window[1], past.date)
-    if opens > end:
+    if due.opens > end:
         return None
-    latest = _latest(past, since, window[1])
+    latest = last_fine_day(past.lawn, due.since, window[1])
     latest = latest if past.date > latest else min(latest, end)
-    standing = _standing(past)
-    offer = _cut(past, _usual_mm(past), standing, bag=bagging(past))
-    waits = past.date < opens
+    offer = _cut(past, _usual_mm(past), _standing(past), due.opens, bag=bagging(past))
+    waits = past.date < due.opens
     return Offer(
         state=State.WAITING if waits else (State.LATE if past.date > latest else State.OPEN),
-        earliest=opens,
-        best=(opens, max(opens, min(latest, opens + timedelta(2)))),
+        earliest=due.opens,
+        best=(due.opens, max(due.opens, min(latest, due.opens + timedelta(2)))),
         latest=latest,
-        why=_why(past, mown, start),
-        waits_for=f"opens {said(opens, past)}" if waits else "",
+        why=_why(past, due, start),
+        waits_for=f"opens {said(due.opens, past)}" if waits else "",
         amount=offer.amount,
         verb=offer.verb,
     )
 
 
-def _rhythm(past: Past, mown: date | None, start: date) -> tuple[date, date]:
-    """The day the cut opens, and the day its lateness is counted from: never from before the book was kept."""
-    lawn, kept = past.lawn, past.history.kept_since
-    first = start + timedelta(round(in_force(lawn, "mow-gap", "first-days")))
-    since = mown or first
-    opens = mown + timedelta(round(in_force(lawn, "mow-gap", "step-days"))) if mown else first
-    return opens, max(since, kept) if kept is not None else since
-
-
-def _latest(past: Past, since: date, end: date) -> date:
-    """The last day on which the cut is not late: the gap allowed on each day decides."""
-    day = since
-    while True:
-        tomorrow = day + timedelta(1)
-        if (tomorrow - since).days > _gap(past, tomorrow, end):
-            return day
-        day = tomorrow
-
-
-def _gap(past: Past, day: date, end: date) -> float:
-    here = northern_day(past.lawn, day)
-    northern = date(day.year, here.month, here.day)
-    gap = LATE_GAP if day > end else cut_gap(northern, northern + (end - day))
-    return in_force(past.lawn, "mow-gap", gap.number)
-
-
-def _why(past: Past, mown: date | None, start: date) -> str:
-    if mown is None:
+def _why(past: Past, due: CutDue, start: date) -> str:
+    if due.green is not None:
+        return f"green again {ago(due.green, past)}"
+    if due.mown is None:
         return f"none yet this season, growth since {said(start, past)}"
-    return f"mown {ago(mown, past)}"
+    return f"mown {ago(due.mown.date, past)}"
 
 
 def _usual_mm(past: Past) -> float:
     """The height of the last cut, unless it was a scalp before sowing or none is known: then the lawn's own."""
     last = past[Mowing].last
     low = low_end_mm(stand_mix(past))
-    if last is None or last.height_mm is None or last.height_mm < low - _SLACK_MM:
+    if last is None or last.height_mm is None or not reaches(last.height_mm, low):
         return max(past.lawn.height_mm, low)
     return last.height_mm
 
@@ -239,21 +216,23 @@ def _standing(past: Past) -> Height | None:
     return None if mown is not None and mown.day >= measured.day else measured
 
 
-def _cut(past: Past, usual_mm: float, standing: Height | None, *, bag: bool) -> Offer:
-    """At the usual height, but never more than a third off what stands."""
+def _cut(past: Past, usual_mm: float, standing: Height | None, opens: date, *, bag: bool) -> Offer:
+    """At the usual height, as far as it suits the grass on the day of the cut; never more than a third off."""
     lawn = past.lawn
-    cut = line_height(usual_mm, lawn)
-    words = height(usual_mm, lawn)
+    day = past.history.on(past.zone, max(past.date, opens), past.watches)
+    fits = cut_range(day)
+    aim = usual_mm if fits.holds(usual_mm) else min(max(usual_mm, fits.low_mm), fits.high_mm)
+    if aim == usual_mm:
+        cut, words = line_height(aim, lawn), height(aim, lawn)
+    else:
+        cut, words = (line_height_within(aim, fits.low_mm, fits.high_mm, lawn, gap) for gap in ("", " "))
     if standing is not None and standing.height_mm is not None:
         least = standing.height_mm * 2 / 3
-        if least > usual_mm + _SLACK_MM:
-            cut = line_height_up(least, lawn)
-            spoken_cut = line_height_up(least, lawn, " ")
+        if least > aim and not reaches(aim, least):
+            cut, spoken_cut = (line_height_up(least, lawn, gap) for gap in ("", " "))
             words = f"{spoken_cut}, no lower: two thirds of the {height(standing.height_mm, lawn)} that stand"
     return Offer(
         state=State.OPEN,
         amount=f"cut at {words}{', bag' if bag else ''}",
         verb=f"mow {cut}{' bag' if bag else ''}",
     )
-
-

@@ -18,10 +18,9 @@ from journal.reckon.residue import RESIDUES, Residue, residues
 from journal.reckon.seeding import bulk_rate_g_per_m2
 from journal.record.day import MonthDay
 from journal.record.kinds.intention import Intention
-from journal.record.lawn import Lawn
 from journal.record.product import Product
 from journal.record.unit import Dimension
-from journal.season.growth import Window, season, season_before, southern
+from journal.season.growth import in_season, season, season_before
 from journal.season.history import Past
 from journal.season.stand import grass_mix, intentions, mix_of, sown
 
@@ -195,10 +194,3 @@ def _window(past: Past, target: date | None, mix: Mapping[str, float]) -> _Seaso
     end = growth[1]
     opens = max(end - timedelta(BEST_FROM) - early, in_season(lawn, growth, NOT_BEFORE))
     return _Season(opens, (opens, end - timedelta(BEST_TO) - early), end - timedelta(LATEST) - early)
-
-
-def in_season(lawn: Lawn, window: Window, day: MonthDay) -> date:
-    """The date of a northern day of the year within the season that begins with `window`."""
-    here = day.half_a_year_on() if southern(lawn) else day
-    found = here.on(window[0].year)
-    return found if found >= window[0] else here.on(window[0].year + 1)

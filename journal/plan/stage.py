@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from journal.facts.mixture import bluegrass_percent, has_bluegrass
+from journal.facts.rounding import reaches
 from journal.reckon.threshold import in_force
 from journal.record.day import spoken
 from journal.record.kinds.mowing import Mowing
@@ -100,7 +101,8 @@ def tall_enough(past: Past, stand: NewStand) -> Height | None:
     """The first measurement, from day 14 on, that lets it be cut before its day: 3.5 in or more."""
     enough = in_force(past.lawn, "mow-first-early", "height")
     from_day = stand.zero.toordinal() + round(in_force(past.lawn, "mow-first-early", "height-from-day"))
-    return next((h for h in past[Height].since(from_day) if h.height_mm is not None and h.height_mm >= enough), None)
+    seen = past[Height].since(from_day)
+    return next((h for h in seen if h.height_mm is not None and reaches(h.height_mm, enough)), None)
 
 
 def first_cut(past: Past, stand: NewStand) -> Mowing | None:

@@ -2,15 +2,15 @@
 
 from datetime import timedelta
 
-from journal.facts.factors import g_per_m2
+from journal.facts.feeding import MOST, MOST_SOLUBLE_NEW
 from journal.plan.declare import step
 from journal.plan.measure import nitrogen
 from journal.plan.offer import Offer, Spread
 from journal.plan.stage import STAGE, NewStand, new_stand, said, sown_said
 from journal.plan.step import State
-from journal.reckon.dose import doses
 from journal.reckon.feeding import holds_nitrogen, holds_phosphate, is_starter
-from journal.reckon.feedings import FEEDINGS, FeedingDay, feeding_days
+from journal.reckon.feedings import FEEDINGS, feeding_days
+from journal.reckon.starter import is_plain_starter, phosphorus_barred
 from journal.reckon.threshold import in_force
 from journal.record.kinds.feeding import FEEDS, Feeding
 from journal.record.kinds.soil import SoilTest
@@ -18,22 +18,10 @@ from journal.record.lawn import Lawn
 from journal.record.product import Product
 from journal.record.unit import Dimension
 from journal.season.history import Past
-from journal.season.local import bars_phosphorus, closed
+from journal.season.local import closed
 
 GOOD_DAYS = 7
 """The starter goes down on day 0 to 7: common practice, no source."""
-
-SOLUBLE_LIMIT = g_per_m2(0.5)
-"""The most soluble nitrogen on seedlings: from memory."""
-
-TOTAL_LIMIT = g_per_m2(0.9)
-"""The most nitrogen in one feeding: Univ. of Maryland Extension, Lawn Fertilizer Schedule Table, 2023."""
-
-ROUNDING = 0.02
-"""Amounts are weighed out in round numbers."""
-
-SOIL_TEST_DAYS = 3 * 365
-ENOUGH = ("medium", "high", "very-high")
 
 
 @step("starter", watches=(*STAGE, *FEEDINGS, SoilTest))
@@ -44,11 +32,11 @@ def starter(past: Past) -> Offer | None:
         return None
     lawn = past.lawn
     before = round(in_force(lawn, "starter-missing", "before-days"))
-    plain = bars_phosphorus(lawn) or _phosphorus_enough(past)
+    plain = phosphorus_barred(past, past.day)
     found = [
         feeding
         for feeding in feeding_days(past, stand.zero.toordinal() - before)
-        if feeding.starter or (plain and _counts_plain(feeding, past))
+        if feeding.starter or (plain and is_plain_starter(past, feeding))
     ]
     latest, given_up = stand.on_day(GOOD_DAYS), round(in_force(lawn, "starter-missing", "to-day"))
     if found:
@@ -73,7 +61,7 @@ def starter(past: Past) -> Offer | None:
         latest=latest,
         why=sown_said(past, stand),
         waits_for="closed by the local rule" if shut else _waits_for(past, stand),
-        amount="" if spread else f"{_missing(product, wanted)}; about {nitrogen(SOLUBLE_LIMIT, lawn)}",
+        amount="" if spread else f"{_missing(product, wanted)}; about {nitrogen(MOST_SOLUBLE_NEW, lawn)}",
         verb=f"feed {product.name}" if product and spread else "",
         spread=spread,
     )
@@ -99,24 +87,6 @@ def _before_the_book(past: Past, stand: NewStand, days: int) -> bool:
     return kept is not None and stand.on_day(days) < kept
 
 
-def _phosphorus_enough(past: Past) -> bool:
-    """Whether the newest soil test of three years gave phosphorus a category of medium or more."""
-    tests = [test for test in (*past.lawnwide(SoilTest).all, *past[SoilTest].all) if test.p]
-    newest = max(tests, key=lambda test: (test.day, test.id), default=None)
-    return newest is not None and past.day - newest.day < SOIL_TEST_DAYS and newest.p in ENOUGH
-
-
-def _counts_plain(feeding: FeedingDay, past: Past) -> bool:
-    """Whether a feeding without phosphorus serves as the starter; one of unknown amount does."""
-    products = [past.lawn.product(dose.product) for entry in feeding.entries for dose in doses(entry)]
-    if any(product is not None and holds_phosphate(product, past.lawn) for product in products):
-        return False
-    low = in_force(past.lawn, "starter-missing", "plain-low")
-    high = in_force(past.lawn, "starter-missing", "plain-high")
-    brought = feeding.n_g_per_m2
-    return brought is None or low * (1 - ROUNDING) <= brought <= high * (1 + ROUNDING)
-
-
 def _product(past: Past, *, plain: bool) -> Product | None:
     """The one used last, else the first in the shed that will do: a starter, or a fertilizer without phosphorus."""
 
@@ -138,7 +108,7 @@ def starter_spread(product: Product, lawn: Lawn) -> Spread | None:
     label = product.rate if product.rate and product.rate.dimension is Dimension.MASS_RATE else None
     if not product.nitrogen:
         return Spread(product, label.high, "the label's rate") if label else None
-    gentle = min(TOTAL_LIMIT, SOLUBLE_LIMIT / max(1e-9, 1 - (product.slow or 0.0)))
+    gentle = min(MOST, MOST_SOLUBLE_NEW / max(1e-9, 1 - (product.slow or 0.0)))
     rate = gentle / product.nitrogen
     if label:
         rate = min(max(rate, label.low), label.high)

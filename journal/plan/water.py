@@ -2,6 +2,7 @@
 
 from datetime import date, timedelta
 
+from journal.facts.rounding import reaches
 from journal.plan.declare import step
 from journal.plan.measure import depth
 from journal.plan.offer import Offer
@@ -92,7 +93,7 @@ def _risen(past: Past, stand: NewStand) -> Height | None:
     """The measurement that ends the damp days: 1.5 in, on day 7 or later, for before it old grass is measured."""
     enough = in_force(past.lawn, "seedbed-dry", "height")
     found = past[Height].since(stand.zero.toordinal() + 7)
-    return next((h for h in found if h.height_mm is not None and h.height_mm >= enough), None)
+    return next((h for h in found if h.height_mm is not None and reaches(h.height_mm, enough)), None)
 
 
 def _needed(past: Past, stand: NewStand, day: date) -> int:
@@ -110,7 +111,7 @@ def _rained(past: Past, day: int) -> bool:
     rain = rain_days(past, day - 1, day)
     enough = in_force(past.lawn, "seedbed-dry", "rain")
     plenty = in_force(past.lawn, "seedbed-dry", "rain-two-days")
-    return rain.get(day, 0.0) >= enough or rain.get(day - 1, 0.0) >= plenty
+    return reaches(rain.get(day, 0.0), enough) or reaches(rain.get(day - 1, 0.0), plenty)
 
 
 def _today(past: Past, stand: NewStand, last: date) -> Offer:

@@ -11,6 +11,8 @@ from dataclasses import dataclass
 from datetime import date
 
 from journal.facts.factors import g_per_m2
+from journal.facts.mixture import nitrogen_cap
+from journal.facts.rounding import reaches
 from journal.reckon.dose import covered_share, doses, is_spot
 from journal.reckon.feeding import holds_nitrogen, is_starter, nutrients_mean
 from journal.reckon.threshold import in_force, in_force_by_slow_share
@@ -18,13 +20,17 @@ from journal.record.entry import Entry
 from journal.record.kinds.feeding import Feeding
 from journal.record.kinds.treatment import Treatment
 from journal.record.lawn import Lawn
+from journal.record.product import Product
 from journal.season.history import Past
+from journal.season.stand import stand_mix
 
 FEEDINGS: tuple[type[Entry], ...] = (Feeding, Treatment)
 """What this file looks at."""
 
 LEAST_N = g_per_m2(0.2)
 LEAST_SHARE = 0.5
+NEAR_DAYS = 100
+"""The newest feeding is looked for in so many days first."""
 _ROUNDING = 1e-9
 
 
@@ -66,7 +72,7 @@ def feeding_days(past: Past, since: int) -> tuple[FeedingDay, ...]:
 
 def last_feeding(past: Past) -> FeedingDay | None:
     """The newest feeding of this zone."""
-    for back in (400, past.day):
+    for back in (NEAR_DAYS, 4 * NEAR_DAYS, past.day):
         found = feeding_days(past, past.day - back)
         if found:
             return found[-1]
@@ -94,14 +100,36 @@ def minimum_gap_days(feeding: FeedingDay, lawn: Lawn) -> int:
 
 
 def step_days(feeding: FeedingDay, lawn: Lawn) -> int:
-    """Days from a feeding until the next is offered: by its slow share, never before the gap it needs."""
+    """Days from a feeding until the next is offered: by its slow share, before that is late, after the gap it needs."""
     offered = in_force_by_slow_share(lawn, "feed-overdue", "step-days", feeding.slow_share)
-    return max(math.ceil(offered), minimum_gap_days(feeding, lawn))
+    return max(min(math.ceil(offered), overdue_days(feeding, lawn)), minimum_gap_days(feeding, lawn))
 
 
 def overdue_days(feeding: FeedingDay, lawn: Lawn) -> int:
     """Days from a feeding after which the next one is late, by its slow share."""
     return math.ceil(in_force_by_slow_share(lawn, "feed-overdue", "days", feeding.slow_share))
+
+
+def nitrogen_left(past: Past) -> float:
+    """What is left of the calendar year's nitrogen for the grass of the zone, in g/m2; never below 0."""
+    return max(0.0, nitrogen_cap(stand_mix(past)).nitrogen_cap_g_per_m2 - nitrogen_of_year(past, past.date.year))
+
+
+def year_is_fed(past: Past) -> bool:
+    """Whether too little is left of the year's nitrogen for another feeding."""
+    return not reaches(nitrogen_left(past), in_force(past.lawn, "feed-overdue", "cap-left"))
+
+
+def usual_fertilizer(past: Past) -> Product | None:
+    """The plain fertilizer fed last on the zone, else the first in the shed; never a starter or a weed-and-feed."""
+    lawn = past.lawn
+
+    def plain(product: Product | None) -> bool:
+        return product is not None and product.kind == "fertilizer" and not is_starter(product, lawn)
+
+    last = past[Feeding].last_where(lambda feeding: plain(lawn.product(feeding.product)))
+    named = [lawn.product(last.product)] if last else []
+    return next((product for product in (*named, *lawn.products) if plain(product)), None)
 
 
 def _nitrogen_entries(past: Past, since: int) -> list[Entry]:
@@ -148,7 +176,7 @@ def _feeding(job: list[Entry], past: Past) -> FeedingDay | None:
     portions = [portion for entry in job for portion in _portions(entry, past.history.lawn(entry.date))]
     known = [portion.n for portion in portions if portion.n is not None]
     total = sum(known) / covered if len(known) == len(portions) else None
-    if total is not None and total < LEAST_N * (1 - _ROUNDING):
+    if total is not None and not reaches(total, LEAST_N):
         return None
     soluble = sum(portion.soluble or 0.0 for portion in portions) / covered
     return FeedingDay(

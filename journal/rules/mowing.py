@@ -1,61 +1,81 @@
 """Cuts that are late, too early, or at the wrong height."""
 
-from datetime import date, timedelta
+from collections.abc import Callable, Iterator
+from datetime import timedelta
 
 from journal.facts.citation import Basis
-from journal.facts.growth import LATE_GAP, CutGap, cut_gap
-from journal.facts.mixture import high_end_mm
-from journal.facts.sources import published
+from journal.facts.rounding import exceeds, reaches
+from journal.facts.sources import judgment, published
+from journal.reckon.cut_height import CUT_HEIGHT, cut_range
+from journal.reckon.cutting import CUTTING, CutDue, cut_due, gap_allowed, too_dry_to_grow
 from journal.record.day import MonthDay
+from journal.record.entry import Entry
 from journal.record.kinds.cultivation import Cultivation
 from journal.record.kinds.intention import Intention
 from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.seeding import Seeding
 from journal.record.kinds.sighting import Height, Sighting
-from journal.record.kinds.watering import Schedule
+from journal.record.kinds.watering import Schedule, Watering
 from journal.record.kinds.weather import Rain, Weather
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
 from journal.rules.numbers import Numbers
 from journal.rules.reach import intended, running, spread_over
-from journal.rules.turns import after, at, each_year, kept_since, months, seasons
+from journal.rules.turns import Reach, Site, after, at, each_year, kept_since, months, only, seasons
 from journal.rules.words import days, length, on
-from journal.season.growth import EARLY_DAYS, GROWING, began, dormant_open, northern_day, season_at_hand
+from journal.season.growth import began, dormant_open, season_at_hand
 from journal.season.history import Past
-from journal.season.stand import (
-    COUNTS_FROM_DAY,
-    SEEDBED_DAYS,
-    STAND,
-    day_zero,
-    grass_mix,
-    in_seedbed,
-    intentions,
-    sown,
-    sown_mix,
-)
-from journal.season.water import WATER, depth_mm, soaked
+from journal.season.stand import COUNTS_FROM_DAY, SEEDBED_DAYS, STAND, day_zero, in_seedbed, intentions, sown
 
 LONG_GAP = 14
 """From so many days the headline says so."""
 
-_SLACK_MM = 0.05
-_WEATHER_NEEDS = 15
+LONGEST_DRY = 60
+"""No owner can ask for more dry days."""
+
 _GAPS = ("days", "slow-days", "late-days")
 _ONE_THIRD: tuple[Basis, ...] = (published("isu-mowing", "purdue-ay8", note="never more than a third at once"),)
+_GREEN: tuple[Basis, ...] = (judgment("after a rest it counts from the day it was green again"),)
+
+
+def _rest(entry: Entry, site: Site) -> Iterator[int]:
+    """When it rests, and how long after green-up a cut is late."""
+    if isinstance(entry, Sighting) and entry.subject in ("dormant", "green"):
+        yield from sorted({0, *(round(site.number("mow-gap", name)) for name in _GAPS)})
+
+
+def _unwatered(reach: Reach) -> Reach:
+    """Where a zone is irrigated nothing is asked of its water."""
+
+    def only_there(entry: Entry, site: Site) -> Iterator[int]:
+        zone = site.lawn.zone(site.zone)
+        if zone is None or not zone.irrigated:
+            yield from reach(entry, site)
+
+    return only_there
+
+
+def _rained(entry: Entry, site: Site) -> Iterator[int]:
+    yield 0
+    yield from spread_over(21)(entry, site)
+
+
+def _dry_days(entry: Entry, site: Site) -> Iterator[int]:
+    yield from (0, round(site.number("mow-gap", "dry-days")))
 
 
 @rule(
     "mow-gap",
     levels=(Level.LATE,),
-    watches=(Mowing, Seeding, *GROWING, *WATER),
+    watches=(*CUTTING, Seeding),
     turns=(
         after(Mowing, *_GAPS, SEEDBED_DAYS + 1),
         after(Seeding, COUNTS_FROM_DAY, SEEDBED_DAYS),
-        after(Sighting),
-        after(WATER[0], "dry-days"),
-        after(Schedule, reach=running(21)),
-        after(Rain, reach=spread_over(21), within=21),
-        after(Weather, "dry-days"),
+        only(Sighting, _rest, LONGEST_DRY),
+        only(Watering, _unwatered(_dry_days), LONGEST_DRY),
+        only(Weather, _unwatered(_dry_days), LONGEST_DRY),
+        only(Schedule, _unwatered(running(21))),
+        only(Rain, _unwatered(_rained), 21),
         at(seasons, "first-days", *(("first-days", gap) for gap in _GAPS), *_GAPS, -21, COUNTS_FROM_DAY, SEEDBED_DAYS),
         at(kept_since, *_GAPS),
         at(months),
@@ -64,61 +84,38 @@ _ONE_THIRD: tuple[Basis, ...] = (published("isu-mowing", "purdue-ay8", note="nev
 )
 def mow_gap(past: Past, n: Numbers) -> Finding | None:
     """Too long since the last cut while the grass grows."""
-    zone = past.lawn.zone(past.zone)
-    start, kept = began(past), past.history.kept_since
-    if start is None or kept is None or zone is None or zone.mowing == "service":
+    zone, start, window = past.lawn.zone(past.zone), began(past), season_at_hand(past)
+    if start is None or window is None or past.history.kept_since is None or zone is None or zone.mowing == "service":
         return None
     if dormant_open(past) or in_seedbed(past):
         return None
-    last = past[Mowing].last
-    counted = _counted_from(last, start, n)
-    gap = past.day - max(counted, kept).toordinal()
-    allowed = _gap_of(past)
-    if gap <= n.days(allowed.number) or (not zone.irrigated and _dry(past, n)):
+    due = cut_due(past, start)
+    gap = past.day - due.since.toordinal()
+    allowed = gap_allowed(past.lawn, past.date, window[1])
+    if gap <= n.days(allowed.number) or too_dry_to_grow(past):
         return None
-    long = ", two weeks and more" if gap >= LONG_GAP > allowed.days else ""
-    if counted < kept:
-        headline, since = f"not mown for {days(gap)}{long}", f"no cut since the book was begun {on(kept, past)}"
-    elif last is not None and last.date >= start - timedelta(EARLY_DAYS):
-        headline, since = f"not mown for {days(gap)}{long}", f"last cut {on(last.date, past)}"
-    else:
-        headline = "not mown yet this season"
-        since = f"growth began {on(start, past)}, days are counted from {on(counted, past)}"
+    counted = due.kept or due.green or due.mown
+    long = ", two weeks and more" if counted and gap >= LONG_GAP > allowed.days else ""
     return Finding(
         level=Level.LATE,
-        headline=headline,
-        why=f"{since}; more than {days(n.days(allowed.number))} is late at this time of year",
+        headline=f"not mown for {days(gap)}{long}" if counted else "not mown yet this season",
+        why=f"{_since(past, due)}; more than {days(n.days(allowed.number))} is late at this time of year",
         do="mow, and take no more than a third of the height at once",
         clears="a mowing",
-        evidence=(last.id,) if last else (),
+        evidence=(due.mown.id,) if due.mown else (),
         numbers=(allowed.number,),
+        basis=_GREEN if due.green and not due.kept else (),
     )
 
 
-def _counted_from(last: Mowing | None, start: date, n: Numbers) -> date:
-    """The last cut of the season (up to three weeks before it counts as its first day), else growth start + 14 d."""
-    if last is not None and last.date >= start - timedelta(EARLY_DAYS):
-        return max(last.date, start)
-    return start + timedelta(n.days("first-days"))
-
-
-def _gap_of(past: Past) -> CutGap:
-    window = season_at_hand(past)
-    if window is None or past.date > window[1]:
-        return LATE_GAP
-    here = northern_day(past.lawn, past.date).on(past.date.year)
-    return cut_gap(here, here + (window[1] - past.date))
-
-
-def _dry(past: Past, n: Numbers) -> bool:
-    """Whether the water on file says that it was dry; without weather or a gauge nothing is said."""
-    first = past.day - n.days("dry-days") + 1
-    weather = {w.day for w in past.lawnwide(Weather).since(first) if w.rain_mm is not None}
-    gauged = past[Rain].since(first) or past.lawnwide(Rain).since(first)
-    if not gauged and len(weather) < _WEATHER_NEEDS:
-        return False
-    depth = depth_mm(past, first, past.day)
-    return depth is not None and depth < n["dry-water"] and not soaked(past, first, past.day)
+def _since(past: Past, due: CutDue) -> str:
+    if due.kept is not None:
+        return f"no cut since the book was begun {on(due.kept, past)}"
+    if due.green is not None:
+        return f"green again {on(due.green, past)}, no cut since"
+    if due.mown is not None:
+        return f"last cut {on(due.mown.date, past)}"
+    return f"growth began {on(began(past) or due.since, past)}, days are counted from {on(due.since, past)}"
 
 
 @rule(
@@ -138,12 +135,14 @@ def mow_first_early(past: Past, n: Numbers) -> Finding | None:
     seeding, zero = sown(past), day_zero(past)
     if seeding is None or zero is None or not 0 <= past.day - zero.toordinal() < n.days("days"):
         return None
-    first = zero.toordinal()
-    early = [m for m in past[Mowing].since(first) if _after_sowing(m, seeding) and not _stood(past, n, first, m)]
+    first, height, tall = zero.toordinal(), n["height"], n["tall"]
+    stood = _measured(past, first + n.days("height-from-day"), lambda mm: reaches(mm, height))
+    early = [m for m in past[Mowing].since(first) if _after_sowing(m, seeding) and (stood is None or m.day < stood)]
     if not early:
         return None
-    old_turf = not seeding.new and all(_stood_tall(past, n, first, m) for m in early)
-    young = any(m.day - first < n.days("loss-days") for m in early)
+    stood_tall = _measured(past, first, lambda mm: exceeds(mm, tall))
+    old_turf = not seeding.new and stood_tall is not None and early[0].day >= stood_tall
+    young = early[0].day - first < n.days("loss-days")
     worst = early[0]
     opens = zero + timedelta(n.days("days"))
     return Finding(
@@ -171,23 +170,20 @@ def _after_sowing(mowing: Mowing, seeding: Seeding) -> bool:
     return mowing.time is not None and seeding.time is not None and mowing.time > seeding.time
 
 
-def _stood(past: Past, n: Numbers, first: int, mowing: Mowing) -> bool:
-    measured = past[Height].between(first + n.days("height-from-day"), mowing.day)
-    return any(h.height_mm is not None and h.height_mm >= n["height"] - _SLACK_MM for h in measured)
-
-
-def _stood_tall(past: Past, n: Numbers, first: int, mowing: Mowing) -> bool:
-    measured = past[Height].between(first, mowing.day)
-    return any(h.height_mm is not None and h.height_mm > n["tall"] + _SLACK_MM for h in measured)
+def _measured(past: Past, since: int, enough: Callable[[float], bool]) -> int | None:
+    """The first day from that one on with a height that is enough."""
+    heights = past[Height].since(since)
+    return next((h.day for h in heights if h.height_mm is not None and enough(h.height_mm)), None)
 
 
 @rule(
     "mow-height",
     levels=(Level.NOTE,),
-    watches=(*STAND, Cultivation, Intention),
+    watches=(*CUT_HEIGHT, Cultivation, Intention),
     turns=(
         after(Mowing, "stands-days", "before-seeding-days"),
         after(Seeding),
+        after(Height),
         after(Cultivation),
         after(Intention, reach=intended),
         at(seasons, "stands-days"),
@@ -200,17 +196,20 @@ def mow_height(past: Past, n: Numbers) -> Finding | None:
     last = past[Mowing].last
     if last is None or last.height_mm is None or past.day - last.day >= n.days("stands-days"):
         return None
-    low, high, reasons = _range(past.history.on(past.zone, last.date, past.watches), n)
-    if low - _SLACK_MM <= last.height_mm <= high + _SLACK_MM or _pre_seed(past, last, n):
+    fits = cut_range(past.history.on(past.zone, last.date, past.watches))
+    if fits.holds(last.height_mm) or _pre_seed(past, last, n):
         return None
-    too_low = last.height_mm < low
+    for name in fits.numbers:
+        n.stricter(name)
+    low, high = fits.low_mm, fits.high_mm
+    too_low = not reaches(last.height_mm, low)
     clears_on = last.date + timedelta(n.days("stands-days"))
     return Finding(
         level=Level.NOTE,
         headline=f"cut at {length(last.height_mm, past)}, {'low' if too_low else 'high'} for this grass",
         why=(
             f"mown {on(last.date, past)}; {length(low, past)} to {length(high, past)} suits it then"
-            + (f" ({', '.join(reasons)})" if reasons else "")
+            + (f" ({', '.join(fits.reasons)})" if fits.reasons else "")
         ),
         do=(
             f"set the mower up to {length(low, past)} or more"
@@ -220,33 +219,8 @@ def mow_height(past: Past, n: Numbers) -> Finding | None:
         clears=f"a cut in that range, or {on(clears_on, past)}",
         clears_on=clears_on,
         evidence=(last.id,),
+        numbers=fits.numbers,
     )
-
-
-def _range(past: Past, n: Numbers) -> tuple[float, float, list[str]]:
-    """Lowest and highest cut on the day of the cut, in mm, and what moved them.
-
-    Shade and summer raise the high end by both, the low end by the larger; the last cuts may be lower.
-    """
-    seeding = sown(past)
-    mix = grass_mix(past.lawn, past.zone) or (sown_mix(past.lawn, past.zone, seeding) if seeding else {})
-    high = n["high"]
-    if not n.is_own("high"):
-        high = max(high, high_end_mm(mix))
-    zone = past.lawn.zone(past.zone)
-    raised, reasons = [], []
-    if zone is not None and zone.sun == "shade":
-        raised.append(n["shade"])
-        reasons.append("shade")
-    if MonthDay(6, 1) <= northern_day(past.lawn, past.date) <= MonthDay(8, 31):
-        raised.append(n["summer"])
-        reasons.append("summer")
-    low = n["low"] + max(raised, default=0.0)
-    window = season_at_hand(past)
-    if window is not None and 0 <= (window[1] - past.date).days < n["late-days"]:
-        low -= n["last"]
-        reasons.append("last cuts")
-    return low, high + sum(raised), reasons
 
 
 def _pre_seed(past: Past, mowing: Mowing, n: Numbers) -> bool:

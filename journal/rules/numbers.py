@@ -96,10 +96,10 @@ def _spoken(
     of_local: float | None,
     strictest: Callable[[float, float], float],
 ) -> tuple[float, str, Basis]:
+    if of_label is None and of_local is None:
+        own = lawn.numbers.get((house.rule, house.name))
+        return (house.default, DEFAULT, house.basis) if own is None else (own, YOURS, house.basis)
     binding = [(v, o, b) for v, o, b in ((of_label, LABEL, label()), (of_local, LOCAL, local_rule())) if v is not None]
-    if binding:
-        value = binding[0][0] if len(binding) == 1 else strictest(binding[0][0], binding[1][0])
-        origin, basis = next((o, b) for v, o, b in binding if v == value)
-        return float(value), origin, basis
-    own = lawn.numbers.get((house.rule, house.name))
-    return (house.default, DEFAULT, house.basis) if own is None else (own, YOURS, house.basis)
+    value = binding[0][0] if len(binding) == 1 else strictest(binding[0][0], binding[1][0])
+    origin, basis = next((o, b) for v, o, b in binding if v == value)
+    return float(value), origin, basis

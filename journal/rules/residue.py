@@ -11,11 +11,10 @@ from journal.reckon.dose import doses, is_spot
 from journal.reckon.residue import LONGEST_DAYS, RESIDUES, Residue, residues
 from journal.record.entry import Entry
 from journal.record.kinds.seeding import Seeding
-from journal.record.lawn import Lawn
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
 from journal.rules.numbers import DEFAULT, LABEL, Numbers
-from journal.rules.turns import after
+from journal.rules.turns import Site, after
 from journal.rules.words import days, on
 from journal.season.history import Past
 from journal.season.stand import sown_mix
@@ -39,9 +38,9 @@ _PUBLISHED_WAITS = frozenset(
 )
 
 
-def _waits(entry: Entry, lawn: Lawn) -> list[int]:
+def _waits(entry: Entry, site: Site) -> list[int]:
     """Every wait that its products can set."""
-    labels = [p.label.to_seed_days for dose in doses(entry) if (p := lawn.product(dose.product))]
+    labels = [p.label.to_seed_days for dose in doses(entry) if (p := site.lawn.product(dose.product))]
     return sorted(_PUBLISHED_WAITS | {round(wait) for wait in labels if wait is not None})
 
 

@@ -3,6 +3,7 @@
 from datetime import date, timedelta
 
 from journal.facts.mixture import has_bluegrass
+from journal.facts.rounding import reaches
 from journal.facts.sources import published
 from journal.record.kinds.seeding import Seeding
 from journal.record.kinds.sighting import Height
@@ -52,7 +53,7 @@ def seedbed_dry(past: Past, n: Numbers) -> Finding | None:
     rain = rain_days(past, first - 1, past.day)
     if not watered or not water_on_file(past, ON_FILE_DAYS):
         return None
-    if past.day in watered or rain.get(past.day, 0.0) >= n["rain"]:
+    if past.day in watered or reaches(rain.get(past.day, 0.0), n["rain"]):
         return None
     short = _short(past, yesterday, len(watered.get(yesterday, ())), rain, n, once=_once(past, first, bluegrass, n))
     if not short:
@@ -107,10 +108,10 @@ def _once(past: Past, first: int, bluegrass: bool, n: Numbers) -> bool:
 
 def _rained(day: int, rain: dict[int, float], n: Numbers) -> bool:
     """Whether rain covered the day: its own, or plenty the day before."""
-    return rain.get(day, 0.0) >= n["rain"] or rain.get(day - 1, 0.0) >= n["rain-two-days"]
+    return reaches(rain.get(day, 0.0), n["rain"]) or reaches(rain.get(day - 1, 0.0), n["rain-two-days"])
 
 
 def _risen(past: Past, first: int, n: Numbers) -> bool:
     """Whether the new grass was measured tall enough; in the first week it is the old grass that is measured."""
     measured = past[Height].since(first + OLD_GRASS_DAYS)
-    return any(h.height_mm is not None and h.height_mm >= n["height"] for h in measured)
+    return any(h.height_mm is not None and reaches(h.height_mm, n["height"]) for h in measured)

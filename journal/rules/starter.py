@@ -5,8 +5,8 @@ from datetime import timedelta
 from journal.facts.factors import g_per_m2
 from journal.facts.sources import judgment
 from journal.reckon.dose import doses
-from journal.reckon.feeding import holds_phosphate
 from journal.reckon.feedings import FEEDINGS, FeedingDay, feeding_days
+from journal.reckon.starter import SOIL_TEST_DAYS, is_plain_starter, phosphorus_barred
 from journal.record.kinds.seeding import Seeding
 from journal.record.kinds.soil import SoilTest
 from journal.rules.declare import Finding, rule
@@ -15,14 +15,9 @@ from journal.rules.numbers import Numbers, in_words
 from journal.rules.turns import after, at, kept_since, seasons
 from journal.rules.words import days, on
 from journal.season.history import Past
-from journal.season.local import bars_phosphorus, closed
+from journal.season.local import closed
 from journal.season.stand import day_zero, is_dormant, sown
 
-SOIL_TEST_DAYS = 3 * 365
-"""So long a soil test speaks for or against phosphorus."""
-ENOUGH = ("medium", "high", "very-high")
-
-_ROUNDING = 0.02
 _GENTLE = g_per_m2(0.5)
 _DISPUTED = judgment(
     "publications want phosphorus at seeding only where a soil test or the law allows it", "vermont-1266b"
@@ -52,7 +47,7 @@ def starter_missing(past: Past, n: Numbers) -> Finding | None:
     if counted < n.days("from-day") or age > n.days("to-day"):
         return None
     fed = feeding_days(past, seeding.day - n.days("before-days"))
-    if any(feeding.starter or serves_as_starter(past, feeding, n) for feeding in fed):
+    if any(feeding.starter or serves_as_starter(past, feeding) for feeding in fed):
         return None
     last = seeding.date + timedelta(n.days("to-day"))
     return Finding(
@@ -94,7 +89,7 @@ def starter_wrong(past: Past, n: Numbers) -> Finding | None:
     wrong = [
         feeding
         for feeding in feeding_days(past, first - n.days("before-days"))
-        if not (feeding.starter or _weed_and_feed(past, feeding) or serves_as_starter(past, feeding, n))
+        if not (feeding.starter or _weed_and_feed(past, feeding) or serves_as_starter(past, feeding))
     ]
     if not wrong:
         return None
@@ -124,28 +119,6 @@ def _weed_and_feed(past: Past, feeding: FeedingDay) -> bool:
     return all(product is not None and product.kind == "weed-and-feed" for product in products)
 
 
-def serves_as_starter(past: Past, feeding: FeedingDay, n: Numbers) -> bool:
-    """Where a soil test or a local rule speaks against phosphorus, plain nitrogen of 0.4 to 0.9 lb per 1,000 sq ft."""
-    if not phosphorus_barred(past, feeding.day):
-        return False
-    products = [past.lawn.product(dose.product) for entry in feeding.entries for dose in doses(entry)]
-    if any(product is not None and holds_phosphate(product, past.lawn) for product in products):
-        return False
-    low, high = plain_range(past)
-    amount = feeding.n_g_per_m2
-    return amount is None or low * (1 - _ROUNDING) <= amount <= high * (1 + _ROUNDING)
-
-
-def plain_range(past: Past) -> tuple[float, float]:
-    """Least and most nitrogen that serves as a starter, in g/m2."""
-    of_missing = Numbers("starter-missing", past.lawn)
-    return of_missing["plain-low"], of_missing["plain-high"]
-
-
-def phosphorus_barred(past: Past, day: int) -> bool:
-    """Whether a local rule speaks against phosphorus on that day, or a soil test less than three years old then."""
-    if bars_phosphorus(past.lawn):
-        return True
-    tests = [t for t in (*past[SoilTest].all, *past.lawnwide(SoilTest).all) if t.p]
-    newest = max(tests, key=lambda t: (t.day, t.id), default=None)
-    return newest is not None and day - newest.day < SOIL_TEST_DAYS and newest.p in ENOUGH
+def serves_as_starter(past: Past, feeding: FeedingDay) -> bool:
+    """Where a soil test or a local rule speaks against phosphorus, plain nitrogen of a starter's size."""
+    return phosphorus_barred(past, feeding.day) and is_plain_starter(past, feeding)

@@ -20,10 +20,6 @@ from journal.season.history import LAWN, History
 Step = int | str | tuple[int | str, ...]
 """So many days, a house number by its name (`-late-days`: so many days before), or a sum of both."""
 
-Reach = Callable[[Entry, Lawn], Iterable[int]]
-"""Days after an entry that depend on the entry, in ascending order; they may go on for ever."""
-
-
 @dataclass(frozen=True, slots=True)
 class Site:
     """One zone of one history, and a lawn that held on some day of it."""
@@ -32,6 +28,14 @@ class Site:
     zone: str
     lawn: Lawn
 
+    def number(self, rule: str, name: str) -> float:
+        """The owner's number, else the default."""
+        own = self.lawn.numbers.get((rule, name))
+        return HOUSE[rule, name].default if own is None else own
+
+
+Reach = Callable[[Entry, Site], Iterable[int]]
+"""Days after an entry that depend on the entry, in ascending order; they may go on for ever."""
 
 Anchor = Callable[[Site, int], Iterable[int]]
 """Days (ordinals) of one year that do not hang on an entry."""
@@ -39,7 +43,7 @@ Anchor = Callable[[Site, int], Iterable[int]]
 
 @dataclass(frozen=True, slots=True)
 class After:
-    """Days after each entry of a kind; the entry's own day, and the day after each, are always among them."""
+    """Days after each entry of a kind, and the day after each."""
 
     kind: type[Entry]
     steps: tuple[Step, ...] = ()
@@ -60,8 +64,13 @@ Turn = After | At
 
 
 def after(kind: type[Entry], *steps: Step, reach: Reach | None = None, within: int | None = None) -> After:
-    """So many days after entries of that kind."""
-    return After(kind, steps, reach, within)
+    """The day of each entry of that kind, and so many days after it."""
+    return After(kind, (0, *steps), reach, within)
+
+
+def only(kind: type[Entry], reach: Reach, within: int | None = None) -> After:
+    """Only the days that an entry reaches: for a kind of which few entries matter."""
+    return After(kind, (), reach, within)
 
 
 def at(anchor: Anchor, *steps: Step) -> At:
@@ -129,8 +138,8 @@ def sites(history: History, zones: Iterable[str]) -> tuple[Site, ...]:
 
 
 def _after(rule: str, turn: After, site: Site, first: int, last: int) -> Iterator[int]:
-    steps = {0, 1, *(day for step in turn.steps for day in _both(_days(rule, step, site.lawn)))}
-    longest = max(steps) if turn.reach is None else max(*steps, turn.within) if turn.within is not None else first
+    steps = {day for step in turn.steps for day in _both(_days(rule, step, site))}
+    longest = max([*steps, turn.within or 0]) if turn.reach is None or turn.within is not None else first
     for zone in dict.fromkeys((site.zone, LAWN)):
         track = site.history.track(zone, turn.kind)
         low, high = bisect_left(track.days, first - longest - 1), bisect_right(track.days, last)
@@ -138,7 +147,7 @@ def _after(rule: str, turn: After, site: Site, first: int, last: int) -> Iterato
             day = track.days[at]
             yield from (day + step for step in steps)
             if turn.reach is not None:
-                yield from _reached(turn.reach(track.entries[at], site.lawn), first - day, last - day, day)
+                yield from _reached(turn.reach(track.entries[at], site), first - day, last - day, day)
 
 
 def _reached(reach: Iterable[int], first: int, last: int, day: int) -> Iterator[int]:
@@ -151,7 +160,7 @@ def _reached(reach: Iterable[int], first: int, last: int, day: int) -> Iterator[
 
 
 def _at(rule: str, turn: At, site: Site, first: int, last: int) -> Iterator[int]:
-    steps = [day for step in turn.steps for day in _both(_days(rule, step, site.lawn))]
+    steps = [day for step in turn.steps for day in _both(_days(rule, step, site))]
     for year in range(date.fromordinal(first).year - 1, date.fromordinal(last).year + 2):
         for day in turn.anchor(site, year):
             yield day
@@ -162,12 +171,11 @@ def _both(days: int) -> tuple[int, int]:
     return days, days + 1
 
 
-def _days(rule: str, step: Step, lawn: Lawn) -> int:
+def _days(rule: str, step: Step, site: Site) -> int:
     if isinstance(step, int):
         return step
     if isinstance(step, str):
         name = step.removeprefix("-")
-        own = lawn.numbers.get((rule, name))
-        number = HOUSE[rule, name].default if own is None else own
-        return math.ceil(number) if step == name else -math.ceil(number)
-    return sum(_days(rule, part, lawn) for part in step)
+        number = math.ceil(site.number(rule, name))
+        return number if step == name else -number
+    return sum(_days(rule, part, site) for part in step)

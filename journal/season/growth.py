@@ -6,6 +6,7 @@ into means over ten days; the turning is judgment.
 """
 
 from datetime import date, timedelta
+from functools import lru_cache
 
 from journal.facts.factors import celsius
 from journal.facts.growth import default_growth
@@ -15,7 +16,7 @@ from journal.record.kinds.sighting import Sighting
 from journal.record.kinds.weather import Weather
 from journal.record.lawn import Lawn
 from journal.season.history import Past
-from journal.season.track import Seen
+from journal.season.track import Seen, Track
 
 GROWING: tuple[type[Entry], ...] = (Sighting, Weather)
 """What `growing` and `began` look at."""
@@ -29,6 +30,7 @@ ENDS_BELOW_C = celsius(50)
 BEGINS_FROM_C = celsius(45)
 FROZEN_DAYS = 14
 THAW_DAYS = 3
+_YEAR = 366
 
 
 def southern(lawn: Lawn) -> bool:
@@ -48,12 +50,21 @@ def growth_window(lawn: Lawn, year: int) -> Window | None:
     South of the equator it ends in the year after.
     """
     if lawn.growth is not None:
-        first, last = lawn.growth[0].on(year), _after(lawn.growth[0], lawn.growth[1], year)
-        return first, last
+        return _from_to(*lawn.growth, year)
     if lawn.last_frost is None or lawn.first_frost is None:
         return None
-    season = default_growth(lawn.last_frost.on(year), _after(lawn.last_frost, lawn.first_frost, year))
-    a_year_on = lawn.last_frost.on(year + 1) - (lawn.last_frost.on(year) - season.first)
+    return _between_frosts(lawn.last_frost, lawn.first_frost, year)
+
+
+@lru_cache(maxsize=512)
+def _from_to(first: MonthDay, last: MonthDay, year: int) -> Window:
+    return first.on(year), _after(first, last, year)
+
+
+@lru_cache(maxsize=512)
+def _between_frosts(last_frost: MonthDay, first_frost: MonthDay, year: int) -> Window:
+    season = default_growth(last_frost.on(year), _after(last_frost, first_frost, year))
+    a_year_on = last_frost.on(year + 1) - (last_frost.on(year) - season.first)
     return season.first, min(season.last, a_year_on - timedelta(1))
 
 
@@ -113,9 +124,11 @@ def span(past: Past) -> tuple[int, int | None] | None:
     window = season_at_hand(past)
     if window is None:
         return None
-    seen = past.lawnwide(Weather)
-    first = _first_day(past.day, seen, window)
-    return None if first is None else (first, _day_after(past, seen, window))
+    track, frost = past.lawnwide(Weather).track, _first_frost(past.lawn, window)
+    first, after = track.once(("growth", window, frost), lambda: _whole_span(track, window, frost))
+    if first is None or first > past.day:
+        return None
+    return first, after if after is not None and after <= past.day else None
 
 
 def began(past: Past) -> date | None:
@@ -129,18 +142,23 @@ def season_at_hand(past: Past) -> Window | None:
     return season_before(past.lawn, past.date + timedelta(EARLY_DAYS))
 
 
-def _first_day(today: int, seen: Seen[Weather], window: Window) -> int | None:
-    start = window[0].toordinal()
-    for day in range(start - EARLY_DAYS, today + 1):
+def _whole_span(track: Track[Weather], window: Window, frost: date) -> tuple[int | None, int | None]:
+    """The same once all is known. What is seen later never moves either day, so one answer serves every day."""
+    last = window[1].toordinal()
+    seen = Seen(track, last + 2 * _YEAR, len(track.days))
+    return _first_day(seen, window[0].toordinal()), _day_after(seen, frost.toordinal(), last)
+
+
+def _first_day(seen: Seen[Weather], start: int) -> int | None:
+    for day in range(start - EARLY_DAYS, start + _YEAR):
         mean = mean_c(seen, day)
         if (mean is not None and mean >= BEGINS_FROM_C) or (mean is None and day >= start):
             return day
     return None
 
 
-def _day_after(past: Past, seen: Seen[Weather], window: Window) -> int | None:
-    last = window[1].toordinal()
-    for day in range(_first_frost(past.lawn, window).toordinal(), past.day + 1):
+def _day_after(seen: Seen[Weather], frost: int, last: int) -> int | None:
+    for day in range(frost, last + _YEAR):
         mean = mean_c(seen, day)
         if (mean is not None and mean < ENDS_BELOW_C) or (mean is None and day > last):
             return day
@@ -177,23 +195,67 @@ def growing(past: Past) -> bool:
     return not dormant_open(past) and in_growth(past)
 
 
+def _of_rest(seen: Sighting) -> bool:
+    return seen.subject in ("dormant", "green")
+
+
+def _of_frost(seen: Sighting) -> bool:
+    return seen.subject in ("frozen", "snow", "thawed")
+
+
 def dormant_open(past: Past) -> Sighting | None:
     """The `see dormant` that still stands: closed by `see green`, and by the next growth start."""
-    found = past[Sighting].last_where(lambda seen: seen.subject in ("dormant", "green"))
+    found = past[Sighting].picked("rest", _of_rest).last
     if found is None or found.subject == "green":
         return None
-    lapses = next_start(past.lawn, found.date)
-    return found if lapses is None or past.date < lapses else None
+    return found if _still_dormant(past, found, past.date) else None
+
+
+def _still_dormant(past: Past, seen: Sighting, day: date) -> bool:
+    lapses = next_start(past.lawn, seen.date)
+    return lapses is None or day < lapses
+
+
+def green_up(past: Past) -> Sighting | None:
+    """The `see green` that closed the newest dormancy; None where none was, and where growth start had closed it."""
+    seen = past[Sighting].picked("rest", _of_rest)
+    if seen.last is None or seen.last.subject != "green":
+        return None
+    green = seen.last
+    for entry in reversed(seen.all[:-1]):
+        if entry.subject == "dormant":
+            return green if _still_dormant(past, entry, green.date) else None
+        green = entry
+    return None
 
 
 def frozen_open(past: Past) -> Sighting | None:
     """The `see frozen` or `see snow` that still stands: closed by `see thawed`, 3 days of 45 F, or 14 days."""
-    found = past[Sighting].last_where(lambda seen: seen.subject in ("frozen", "snow", "thawed"))
-    if found is None or found.subject == "thawed" or past.day - found.day >= FROZEN_DAYS:
-        return None
+    found = past[Sighting].picked("frost", _of_frost).last
+    return found if found is not None and _thaws(past, found) > past.day else None
+
+
+def thawed_on(past: Past) -> date | None:
+    """The day from which on the newest `see frozen` or `see snow` no longer stood; None while it does."""
+    found = past[Sighting].picked("frost", _of_frost).last
+    day = _thaws(past, found) if found is not None else past.day + 1
+    return date.fromordinal(day) if day <= past.day else None
+
+
+def _thaws(past: Past, seen: Sighting) -> int:
+    """The first day (an ordinal) on which it no longer stands, as far as is known by the past's day."""
+    if seen.subject == "thawed":
+        return seen.day
     mild = {
         entry.day
-        for entry in past.lawnwide(Weather).since(found.day + 1)
+        for entry in past.lawnwide(Weather).between(seen.day + 1, seen.day + FROZEN_DAYS)
         if entry.high_c is not None and entry.high_c >= BEGINS_FROM_C
     }
-    return found if len(mild) < THAW_DAYS else None
+    return min([seen.day + FROZEN_DAYS, *sorted(mild)[THAW_DAYS - 1 : THAW_DAYS]])
+
+
+def in_season(lawn: Lawn, window: Window, day: MonthDay) -> date:
+    """The date of a northern day of the year within the season that begins with `window`."""
+    here = day.half_a_year_on() if southern(lawn) else day
+    found = here.on(window[0].year)
+    return found if found >= window[0] else here.on(window[0].year + 1)

@@ -47,17 +47,21 @@ def sown(past: Past) -> Seeding | None:
     return real
 
 
-def _lately(past: Past) -> list[Seeding]:
+def _lately(past: Past) -> tuple[Seeding, ...]:
     """The newest sowings, oldest first, back to one that can't be a top-up: nothing was sown shortly before it."""
-    seen, newest = past[Seeding], list[Seeding]()
-    for at in range(len(seen) - 1, -1, -1):
-        seeding = seen.track.entries[at]
+    seen = past[Seeding]
+    return seen.track.once(("lately", seen.end), lambda: _newest(seen.all))
+
+
+def _newest(sowings: tuple[Seeding, ...]) -> tuple[Seeding, ...]:
+    newest: list[Seeding] = []
+    for seeding in reversed(sowings):
         if _is_spot(seeding):
             continue
         if newest and newest[-1].day - seeding.day >= TOP_UP_DAYS:
             break
         newest.append(seeding)
-    return newest[::-1]
+    return tuple(reversed(newest))
 
 
 def _is_spot(seeding: Seeding) -> bool:
@@ -220,9 +224,24 @@ def intentions(past: Past, what: str) -> tuple[Intention, ...]:
     return tuple(sorted(standing, key=lambda one: (one.target or one.date, one.id)))
 
 
+def given_up(past: Past, what: str) -> date | None:
+    """The newest day, up to the past's own, on which an intention lapsed that was never carried out; None if none."""
+    done = [entry for entry in past[settled_by(what)].within(4 * LAPSES_DAYS) if getattr(entry, "what", what) == what]
+    ends = [
+        one.target + timedelta(LAPSES_DAYS)
+        for one in (*past.lawnwide(Intention).all, *past[Intention].all)
+        if one.what == what and one.target is not None and not _done(one, one.target, done)
+    ]
+    return max((day for day in ends if day <= past.date), default=None)
+
+
 def _settled(one: Intention, target: date, done: list[Entry], today: date) -> bool:
     if today - target >= timedelta(LAPSES_DAYS):
         return True
+    return _done(one, target, done)
+
+
+def _done(one: Intention, target: date, done: list[Entry]) -> bool:
     return any(entry.day >= one.day and abs((entry.date - target).days) <= LAPSES_DAYS for entry in done)
 
 

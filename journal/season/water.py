@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date
 
+from journal.facts.rounding import reaches
 from journal.record.entry import Entry
 from journal.record.kinds.watering import Schedule, Watering
 from journal.record.kinds.weather import Rain, Weather
@@ -15,6 +16,10 @@ WATER: tuple[type[Entry], ...] = (Watering, Schedule, Rain, Weather)
 
 SPREAD_DAYS = 92
 """A gauge that was read more rarely than this is believed for its last days only."""
+
+
+DRY_NEEDS = 15
+"""Days with weather on file without which, and without a gauge, nothing is said of a dry spell: judgment."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -158,3 +163,17 @@ def water_on_file(past: Past, days: int = 14) -> bool:
     """Whether a watering, a schedule that runs, or rain (a nought too) is on file in the last so many days."""
     first = past.day - days + 1
     return bool(water_days(past, first, past.day) or rain_days(past, first, past.day))
+
+
+def dry_spell(past: Past, days: int, least_mm: float) -> bool:
+    """Whether the water on file of the last so many days was less than that: nothing grows then.
+
+    Without a gauge, and with weather on too few days, nothing is known and it is not called dry.
+    """
+    first = past.day - days + 1
+    weather = {w.day for w in past.lawnwide(Weather).since(first) if w.rain_mm is not None}
+    gauged = past[Rain].since(first) or past.lawnwide(Rain).since(first)
+    if not gauged and len(weather) < DRY_NEEDS:
+        return False
+    depth = depth_mm(past, first, past.day)
+    return depth is not None and not reaches(depth, least_mm) and not soaked(past, first, past.day)

@@ -11,7 +11,7 @@ from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.seeding import Seeding
 from journal.record.kinds.sighting import Height, Sighting
 from journal.record.kinds.watering import Watering
-from tests.plan.garden import day
+from tests.scenario import day
 
 IN = 25.4
 LB = 453.59237

@@ -6,7 +6,8 @@ from journal.plan.step import State
 from journal.record.day import MonthDay
 from journal.season import local
 from journal.season.local import LocalRules
-from tests.plan.garden import PRODUCTS, ZONES, day, find, kept, the, typed
+from tests.plan.garden import PRODUCTS, ZONES, kept
+from tests.scenario import day, find, the, typed
 
 FED = "2026-05-22 feed pond-ridge 3lb/k front"
 DRY = {"front": {"area": "2400sqft"}}
@@ -177,12 +178,12 @@ def test_fine_fescue_by_months_is_fed_once() -> None:
     assert find(fed, "2026-09-20", "feed") is None
 
 
-def test_a_window_that_passed_unfed_is_missed_for_three_weeks() -> None:
+def test_a_window_that_passed_unfed_is_late_for_three_weeks_and_then_missed() -> None:
     fescue = kept(lawn={"feeding": "months", "grass": "fine fescue"})
     assert the(fescue, "2026-10-15", "feed").state is State.LATE
-    assert the(fescue, "2026-10-16", "feed").state is State.MISSED
-    assert the(fescue, "2026-11-05", "feed").state is State.MISSED
-    assert find(fescue, "2026-11-06", "feed") is None
+    assert the(fescue, "2026-11-05", "feed").state is State.LATE
+    assert the(fescue, "2026-11-06", "feed").state is State.MISSED
+    assert find(fescue, "2026-11-11", "feed") is None
     begun = kept(lawn={"feeding": "months", "grass": "fine fescue"}, set_up="2026-09-01")
     assert find(begun, "2026-10-20", "feed") is None
 

@@ -3,7 +3,8 @@
 import pytest
 
 from journal.plan.step import State
-from tests.plan.garden import ZONES, day, find, kept, the
+from tests.plan.garden import ZONES, kept
+from tests.scenario import day, find, the
 
 
 @pytest.mark.parametrize(
@@ -64,7 +65,11 @@ def test_a_dormant_lawn_is_left_alone() -> None:
     assert (step.state, step.line) == (State.WAITING, "")
     assert "dormant since Fri 10 Jul" in step.waits_for
     green = kept("2026-07-01 mow 3in front", "2026-07-10 see dormant front", "2026-08-20 see green front")
-    assert the(green, "2026-08-21", "mow").state is State.LATE
+    step = the(green, "2026-08-21", "mow")
+    assert (step.state, step.earliest) == (State.WAITING, day("2026-08-27"))
+    assert step.why == "green again 1 d ago, Thu 20 Aug"
+    assert the(green, "2026-08-31", "mow").state is State.OPEN
+    assert the(green, "2026-09-01", "mow").state is State.LATE
 
 
 def test_a_service_s_mowing_is_no_step() -> None:

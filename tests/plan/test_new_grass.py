@@ -3,7 +3,8 @@
 import pytest
 
 from journal.plan.step import State
-from tests.plan.garden import PRODUCTS, day, find, kept, the, typed
+from tests.plan.garden import PRODUCTS, kept
+from tests.scenario import day, find, the, typed
 
 SOWN = "2026-09-06 seed three-river-blend 9.6lb front"
 RYE = PRODUCTS | {"three-river-blend": {"kind": "seed", "mix": "perennial ryegrass 100%", "rate": "4lb/k 4lb/k"}}

@@ -11,7 +11,8 @@ from journal.plan.steps import steps
 from journal.rules.flag import Level
 from journal.season.history import History
 from journal.standing import findings, preflight
-from tests.plan.garden import day, kept
+from tests.plan.garden import kept
+from tests.scenario import day
 
 GRAVE = (Level.HARM, Level.LOSS)
 DRY = {"front": {"area": "2400sqft"}, "back": {"area": "3100sqft"}}

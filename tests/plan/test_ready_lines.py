@@ -9,8 +9,9 @@ from journal.line.read import read
 from journal.plan.step import State, Step
 from journal.plan.steps import steps
 from journal.season.history import History
-from tests.plan.garden import PRODUCTS, ZONES, day, history, kept
+from tests.plan.garden import PRODUCTS, ZONES, history, kept
 from tests.plan.renovation import diary
+from tests.scenario import day
 
 TO_DO = (State.OPEN, State.LATE)
 MAY_BE_USUAL = {"clippings", "minutes"}

@@ -8,8 +8,9 @@ from pathlib import Path
 from journal.plan.step import Step
 from journal.plan.steps import steps
 from journal.season.history import History
-from tests.plan.garden import day, history
+from tests.plan.garden import history
 from tests.plan.renovation import diary, mondays
+from tests.scenario import day
 
 GOLDEN = Path(__file__).parent / "golden" / "renovation.txt"
 REWRITE = "SWARDBOOK_REWRITE_GOLDEN"

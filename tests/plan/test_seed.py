@@ -3,7 +3,8 @@
 import pytest
 
 from journal.plan.step import State
-from tests.plan.garden import PRODUCTS, day, find, kept, the
+from tests.plan.garden import PRODUCTS, kept
+from tests.scenario import day, find, the
 
 MEANT = "2026-07-22 intend seed three-river-blend 2026-09-05 front"
 NO_SEED = {name: facts for name, facts in PRODUCTS.items() if facts["kind"] != "seed"}

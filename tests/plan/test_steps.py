@@ -11,7 +11,8 @@ from journal.plan.steps import PLAN, due, steps
 from journal.record.kinds.feeding import Feeding
 from journal.record.kinds.mowing import Mowing
 from journal.season.history import NotWatched, Past
-from tests.plan.garden import PRODUCTS, day, history, kept, the
+from tests.plan.garden import PRODUCTS, history, kept
+from tests.scenario import day, the
 
 BOTH = "2026-05-04 mow 3in front back"
 

@@ -19,6 +19,7 @@ from journal.record.kinds.feeding import Feeding
 from journal.record.kinds.setting import Setting
 from journal.record.kinds.treatment import Treatment
 from journal.season.history import Past
+from tests import scenario
 from tests.reckon.shed import LB, SQFT, book, lawn, lb_per_k
 
 MAY = date(2026, 5, 20)
@@ -65,14 +66,14 @@ def test_two_days_are_two_feedings_oldest_first() -> None:
 
 
 def test_a_job_in_two_parts_on_following_days_is_one_feeding_on_its_last_day() -> None:
-    half = {"part": "1/2"}
-    (one,) = feedings(fed("ridge", 3, **half), fed("ridge", 3, MAY + timedelta(1), part="2/2"))
+    (one,) = feedings(fed("ridge", 3, part="1/2"), fed("ridge", 3, MAY + timedelta(1), part="2/2"))
     assert one.date == MAY + timedelta(1)
     assert one.n_g_per_m2 == pytest.approx(lb_per_k(0.72))
 
 
 def test_below_a_fifth_of_a_pound_nothing_was_fed() -> None:
-    assert feedings(fed("quick", 0.2 / 0.3 * 0.99)) == ()
+    assert len(feedings(fed("quick", 0.2 / 0.3 * 0.99))) == 1
+    assert feedings(fed("quick", 0.2 / 0.3 * 0.97)) == ()
     assert len(feedings(fed("quick", 0.2 / 0.3))) == 1
 
 
@@ -171,3 +172,11 @@ def test_the_owner_s_own_number_goes_first() -> None:
     mine = book(own).lawn(MAY)
     assert minimum_gap_days(a_feeding(0.9, 0.0), mine) == 35
     assert minimum_gap_days(a_feeding(0.9, 0.8), mine) == 84
+
+
+def test_the_two_parts_of_a_job_are_typed_on_following_days() -> None:
+    parts = ("2026-05-20 feed pond-ridge 3lb part 1/2 front", "2026-05-21 feed pond-ridge 3lb part 2/2 front")
+    done = scenario.book(*parts)
+    (one,) = feeding_days(done.on("front", date(2026, 5, 30)), MAY.toordinal() - 30)
+    assert (one.date, len(one.entries)) == (date(2026, 5, 21), 2)
+    assert one.n_g_per_m2 == pytest.approx(lb_per_k(0.6))

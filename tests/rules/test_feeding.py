@@ -71,7 +71,8 @@ def test_heat_and_a_dry_summer_hold_it() -> None:
     assert level(dry, "2026-06-14", "feed-overdue") == "late"
     assert level(dry, "2026-06-15", "feed-overdue") == ""
     assert level(dry, "2026-08-14", "feed-overdue") == ""
-    assert level(dry, "2026-08-15", "feed-overdue") == "late"
+    assert level(dry, "2026-08-29", "feed-overdue") == ""
+    assert level(dry, "2026-08-30", "feed-overdue") == "late"
 
 
 def test_a_resting_lawn_is_not_fed() -> None:
@@ -79,11 +80,11 @@ def test_a_resting_lawn_is_not_fed() -> None:
     assert level(diary, "2026-07-01", "feed-overdue") == ""
 
 
-def test_a_new_stand_is_held_to_day_69() -> None:
+def test_a_new_stand_is_held_to_day_69_and_has_two_weeks_from_there() -> None:
     sown = "2026-06-20"
     diary = book(FED, f"{sown} seed three-river 9lb front")
-    assert level(diary, later(sown, 69), "feed-overdue") == ""
-    assert level(diary, later(sown, 70), "feed-overdue") == "late"
+    assert level(diary, later(sown, 84), "feed-overdue") == ""
+    assert level(diary, later(sown, 85), "feed-overdue") == "late"
 
 
 def test_nothing_is_due_when_the_years_nitrogen_is_used() -> None:

@@ -72,7 +72,12 @@ def test_winter_and_a_resting_lawn_are_not_mown() -> None:
     assert level(diary, "2026-11-23", "mow-gap") == ""
     diary = book("2026-06-01 mow 3in front", "2026-06-05 see dormant front")
     assert level(diary, "2026-06-20", "mow-gap") == ""
-    assert level(book("2026-06-20 see green front", on=diary), "2026-06-20", "mow-gap") == "late"
+    green = book("2026-06-20 see green front", on=diary)
+    assert level(green, "2026-06-30", "mow-gap") == ""
+    late = raised(green, "2026-07-05", "mow-gap")
+    assert late is not None
+    assert late.why.startswith("green again Sat 20 Jun, no cut since")
+    assert late.headline == "not mown for 15 days"
 
 
 def test_a_service_is_not_reminded() -> None:

@@ -97,3 +97,13 @@ def test_changing_a_line_clears_and_raises() -> None:
 def test_a_snooze_raises_nothing() -> None:
     found = judged(book("2026-06-01 mow 3in front", on=lawn()), "2026-06-14", "snooze mow-gap 7d front")
     assert found.raised == ()
+
+
+def test_a_line_older_than_the_book_moves_its_beginning_and_every_rule_is_asked() -> None:
+    diary = lawn(set_up="2026-05-20")
+    assert "mow-gap" not in {flag.rule for flag in standing(diary, day("2026-05-28")).flags}
+    found = preflight(diary, draft(diary, "2026-05-10 water 20min front"), day("2026-05-28"))
+    assert "mow-gap" in rules(found.raised)
+    assert rules(preflight(diary, draft(diary, "2026-05-22 water 20min front"), day("2026-05-28")).raised) == set()
+    fertilizer = preflight(lawn(set_up="2026-06-20"), draft(diary, "2026-04-01 water 20min front"), day("2026-06-25"))
+    assert {"mow-gap", "feed-overdue"} <= rules(fertilizer.raised)

@@ -5,16 +5,14 @@ from datetime import date
 
 from journal.facts.growth import LATE_GROWTH_DAYS, SLOW_MONTHS
 from journal.reckon.threshold import in_force
-from journal.record.kinds.weather import Rain, Weather
 from journal.record.lawn import Lawn
 from journal.screens.picture import Ink
 from journal.screens.season.mark import Mark, run
 from journal.screens.season.scene import Scene
-from journal.season.growth import EARLY_DAYS, northern_day
-from journal.season.water import depth_mm, soaked
+from journal.season.growth import EARLY_DAYS, green_up, northern_day
+from journal.season.history import Past
+from journal.season.water import dry_spell
 
-WEATHER_NEEDS = 15
-"""Days with weather on file, of the dry spell's, without which nothing is said of the rain."""
 DARKEST = 1.5
 """Past the number that makes it late by half again."""
 
@@ -97,7 +95,8 @@ class Clock:
             return None
         this_season = last_cut is not None and last_cut >= season[0] - EARLY_DAYS
         counted = max(last_cut, season[0]) if last_cut is not None and this_season else season[0] + self.limits.first
-        since = max(counted, self.scene.kept_since)
+        green = green_up(self._past(day))
+        since = max(counted, self.scene.kept_since, green.day if green else 0)
         if day < since:
             return None
         gap = Gap(day - since, since, since == last_cut, self.limits.usual, self._late(day, season[1]))
@@ -108,13 +107,10 @@ class Clock:
         return not self.irrigated and self.scene.once(("dry", self.zone, day), lambda: self._dry(day))
 
     def _dry(self, day: int) -> bool:
-        past = self.scene.history.on(self.zone, date.fromordinal(day))
-        first = day - self.limits.dry_days + 1
-        gauged = past[Rain].since(first) or past.lawnwide(Rain).since(first)
-        if not gauged and sum(w.rain_mm is not None for w in past.lawnwide(Weather).since(first)) < WEATHER_NEEDS:
-            return False
-        depth = depth_mm(past, first, day)
-        return depth is not None and depth < self.limits.dry_mm and not soaked(past, first, day)
+        return dry_spell(self._past(day), self.limits.dry_days, self.limits.dry_mm)
+
+    def _past(self, day: int) -> Past:
+        return self.scene.history.on(self.zone, date.fromordinal(day))
 
     def _late(self, day: int, ends: int) -> float:
         if ends - day < LATE_GROWTH_DAYS:

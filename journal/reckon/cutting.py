@@ -1,0 +1,79 @@
+"""When the next cut of a lawn is due: one count for the plan and for what is late."""
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from journal.facts.growth import LATE_GAP, CutGap, cut_gap
+from journal.reckon.threshold import in_force
+from journal.record.entry import Entry
+from journal.record.kinds.mowing import Mowing
+from journal.record.lawn import Lawn
+from journal.season.growth import EARLY_DAYS, GROWING, green_up, northern_day
+from journal.season.history import Past
+from journal.season.water import WATER, dry_spell
+
+CUTTING: tuple[type[Entry], ...] = (Mowing, *GROWING, *WATER)
+"""What this file looks at."""
+
+
+@dataclass(frozen=True, slots=True)
+class CutDue:
+    """The next cut of a season that runs: it opens on a day, and its lateness is counted from `since`, day 0.
+
+    `mown` is the last cut of the season; `green` the day the lawn turned green again, where that decides; `kept` the
+    day from which on the book was kept, where that decides.
+    """
+
+    opens: date
+    since: date
+    mown: Mowing | None
+    green: date | None
+    kept: date | None
+
+
+def cut_due(past: Past, start: date) -> CutDue:
+    """The next cut of the season that began on `start`.
+
+    A cut up to three weeks before it counts as the first of the season; without one the first comes two weeks into
+    growth. After a rest it counts from the green-up at the earliest, and lateness never from before the book.
+    """
+    lawn, kept = past.lawn, past.history.kept_since
+    every = timedelta(round(in_force(lawn, "mow-gap", "step-days")))
+    last = past[Mowing].last
+    mown = last if last is not None and last.date >= start - timedelta(EARLY_DAYS) else None
+    first = start + timedelta(round(in_force(lawn, "mow-gap", "first-days")))
+    since = max(mown.date, start) if mown else first
+    opens = mown.date + every if mown else first
+    seen = green_up(past)
+    green = seen.date if seen is not None and seen.date >= since else None
+    if green is not None:
+        since, opens = green, green + every
+    counts_from_book = kept is not None and kept > since
+    return CutDue(opens, kept if kept and counts_from_book else since, mown, green, kept if counts_from_book else None)
+
+
+def gap_allowed(lawn: Lawn, day: date, season_ends: date) -> CutGap:
+    """How long may lie between two cuts on that day; `days` is the default, its number's name tells whose holds."""
+    if day > season_ends:
+        return LATE_GAP
+    here = northern_day(lawn, day).on(day.year)
+    return cut_gap(here, here + (season_ends - day))
+
+
+def last_fine_day(lawn: Lawn, since: date, season_ends: date) -> date:
+    """The last day on which the cut is not late: the gap allowed on each day decides."""
+    day = since
+    while True:
+        tomorrow = day + timedelta(1)
+        if (tomorrow - since).days > in_force(lawn, "mow-gap", gap_allowed(lawn, tomorrow, season_ends).number):
+            return day
+        day = tomorrow
+
+
+def too_dry_to_grow(past: Past) -> bool:
+    """Whether a zone that is not irrigated had so little water that it hardly grows, by the owner's numbers."""
+    zone = past.lawn.zone(past.zone)
+    if zone is None or zone.irrigated:
+        return False
+    days = round(in_force(past.lawn, "mow-gap", "dry-days"))
+    return dry_spell(past, days, in_force(past.lawn, "mow-gap", "dry-water"))

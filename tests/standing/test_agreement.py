@@ -1,0 +1,93 @@
+"""What is called late can be done: a flag of feeding or mowing and its step never contradict each other."""
+
+from dataclasses import replace
+from datetime import date, timedelta
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from journal.plan.step import State, Step
+from journal.plan.steps import steps
+from journal.record.entry import Entry
+from journal.rules.declare import RULES
+from journal.rules.judge import judged
+from journal.season.history import History
+from tests.plan.garden import history
+from tests.plan.renovation import diary
+from tests.rules.seasons import BEGINS, LAWNS, SPAN, entries, kept, lawns, numbered
+from tests.scenario import book, later, lawn, weather
+
+STEPS = {"feed-overdue": ("feed",), "mow-gap": ("mow", "first-mow")}
+TO_DO = (State.OPEN, State.LATE)
+
+DRY = lawn(("irrigated = true", "irrigated = false"))
+MONTHS = lawn(('name = "North Lane"', 'name = "North Lane"\nfeeding = "months"'))
+SEASONS = {
+    "a lawn that rests and turns green": book(
+        "2026-04-20 feed pond-ridge 7lb front", "2026-05-02 mow 3in front", "2026-06-20 see dormant front",
+        "2026-08-01 see green front", "2026-09-20 see frozen front", "2026-09-29 see thawed front",
+    ),
+    "hot and dry, not watered": book(
+        "2026-04-20 feed pond-ridge 5lb front", "2026-05-02 mow 3in front", *weather("2026-05-20", 40, "90F 70F 0in"),
+        "2026-07-20 rain 2in", on=DRY,
+    ),
+    "hot, by months": book(*weather("2026-09-10", 30, "90F 70F 0in"), "2026-08-05 feed slow-oak 9lb front", on=MONTHS),
+    "a sowing meant and given up": book(
+        "2026-04-12 feed pond-ridge 5lb front", "2026-05-01 intend seed three-river 2026-06-20 front",
+    ),
+    "a sowing carried out": book(
+        "2026-04-12 feed pond-ridge 5lb front", "2026-05-01 intend seed three-river 2026-06-05 front",
+        "2026-06-04 seed three-river 9lb front",
+    ),
+    "an early spring": book(*weather("2026-03-01", 70, "64F 44F 0in"), "2026-03-25 mow 3in front"),
+    "sown late, an early spring": book(
+        "2026-09-28 seed three-river 9lb front", *weather("2027-03-01", 70, "64F 44F 0in")
+    ),
+    "own numbers": book(
+        "2026-01-02 set feed-overdue days 20", "2026-01-02 set feed-overdue days-50 30",
+        "2026-01-02 set mow-gap days 4", "2026-04-25 feed slow-oak 9lb front",
+    ),
+}  # fmt: skip
+
+
+def _contradictions(book: History, on: date) -> list[str]:
+    zones = book.lawn(on).zone_names
+    late = [(rule, zone) for rule in STEPS for zone in zones if judged(RULES[rule], book.on(zone, on))]
+    plan = steps(book, on) if late else ()
+    return [f"{on} {rule} {zone}: {found}" for rule, zone in late if (found := _shut(rule, zone, plan)) is not None]
+
+
+def _shut(rule: str, zone: str, plan: tuple[Step, ...]) -> str | None:
+    """The steps of what the flag asks for, where they say otherwise."""
+    mine = [step for step in plan if step.step in STEPS[rule] and zone in step.zones]
+    if any(step.state in TO_DO for step in mine):
+        return None
+    return "; ".join(f"{step.step} {step.state} {step.waits_for}" for step in mine)
+
+
+@pytest.mark.parametrize("name", SEASONS)
+def test_what_is_late_can_be_done_on_every_day_of_a_season(name: str) -> None:
+    found = [word for ahead in range(520) for word in _contradictions(SEASONS[name], later("2026-03-01", ahead))]
+    assert found == []
+
+
+def test_what_is_late_can_be_done_in_a_renovation() -> None:
+    story = history([replace(entry, id=f"1{at:04}") for at, entry in enumerate(diary())], set_up="2026-06-28")
+    assert [w for ahead in range(400) for w in _contradictions(story, later("2026-06-28", ahead))] == []
+
+
+@settings(max_examples=15, derandomize=True)
+@given(lawns, entries(), st.integers(0, 12))
+def test_what_is_late_can_be_done_in_any_book(name: str, made: list[Entry], start: int) -> None:
+    any_book = kept(name, numbered(made))
+    on, found = BEGINS + timedelta(start), []
+    while on < BEGINS + timedelta(SPAN + 90):
+        found += _contradictions(any_book, on)
+        on += timedelta(13)
+    assert found == []
+
+
+@pytest.mark.parametrize("name", LAWNS)
+def test_nothing_logged_at_all(name: str) -> None:
+    assert [w for ahead in range(0, 500, 3) for w in _contradictions(LAWNS[name], BEGINS + timedelta(ahead))] == []
