@@ -45,7 +45,7 @@ def usual_values(
     kind: type[Entry], given: dict[str, Any], zones: tuple[str, ...], history: History, lawn: Lawn, today: date
 ) -> dict[str, Any]:
     """Values for the slots that may be left out and were. Never an amount, a rate, a date, wind or temperature."""
-    last = last_of(kind, history, zones or ("",), today)
+    last = _alike(kind, history, zones, today) or last_of(kind, history, zones or ("",), today)
     found: dict[str, Any] = {}
     for name, slot in slots(kind).items():
         if not slot.usual or is_said(given.get(name)):
@@ -62,6 +62,11 @@ def usual_values(
     if kind is Watering:
         found = _usual_watering(found, given, last)
     return found
+
+
+def _alike(kind: type[Entry], history: History, zones: tuple[str, ...], today: date) -> Entry | None:
+    """The newest entry of exactly these zones among the last few: another zone's height is not theirs."""
+    return next((entry for entry in _lately(kind, history, zones, today) if entry.zones == zones), None)
 
 
 def _usual_product(value: Any, kinds: tuple[str, ...], lawn: Lawn) -> str:

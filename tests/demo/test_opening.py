@@ -98,6 +98,6 @@ def test_an_orderly_day_is_quiet(day: date) -> None:
     assert not [one for one in raised(day) if one[1] in ("harm", "loss", "late")]
 
 
-def test_a_snooze_hides_the_gap_of_a_thin_side() -> None:
-    hidden = {flag.rule for flag in stands(date(2026, 9, 20)).hidden}
-    assert "mow-gap" in hidden
+def test_a_snooze_hides_the_feeding_that_waits_for_the_renovation() -> None:
+    hidden = {flag.rule for flag in stands(date(2025, 9, 4)).hidden}
+    assert "feed-overdue" in hidden
