@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from textual.driver import Driver
 
     from journal.screens.session_like import SessionLike
+    from journal.screens.shell import Furnish
     from journal.session.session import Session
 
 
@@ -50,7 +51,7 @@ def run(make_session: "Callable[[], Session]", folder: Path, state: Path) -> int
 
 def show(open_session: "Callable[[], SessionLike]", kept: Kept) -> int:
     """Show what `open_session` opens; it is called once, off the screen's thread."""
-    shell = Shell(open_session, choose(os.environ), kept, _driver())
+    shell = Shell(open_session, furnisher, choose(os.environ), kept, _driver())
     try:
         shell.run()
     finally:
@@ -59,6 +60,13 @@ def show(open_session: "Callable[[], SessionLike]", kept: Kept) -> int:
         sys.stderr.write(f"{shell.unopened}\n")
         return 2
     return shell.return_code or 0
+
+
+def furnisher() -> "Furnish":
+    """What the first paint does without; it is loaded behind it."""
+    from journal.screens.opening import furnish
+
+    return furnish
 
 
 def _keep(shell: Shell) -> None:

@@ -1,6 +1,7 @@
 """An entry in words: the row under the line, the toast, the lists."""
 
 from datetime import date
+from functools import lru_cache
 
 from journal.record.day import WEEKDAYS, spoken
 from journal.record.dose import Dose
@@ -91,6 +92,7 @@ def amount_words(dose: Dose, lawn: Lawn) -> str:
     return ""
 
 
+@lru_cache(maxsize=2048)
 def neat(value: float, dimension: Dimension, units: str) -> str:
     """As few decimals as show what was meant: `3 in`, `0.25 in`; millimetres are whole from ten on: `76 mm`."""
     number = in_unit(value, unit_for(dimension, units))

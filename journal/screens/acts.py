@@ -2,21 +2,21 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable
-from contextlib import suppress
-from datetime import timedelta
 
-from journal.screens.drawing import LEAST_HEIGHT, LEAST_WIDTH
-from journal.screens.help import help_rows
+from textual.app import SuspendNotSupported
+
+from journal.screens.answering import clearing_line
+from journal.screens.editor import NotEdited, command, edited, remark_of, with_remark
+from journal.screens.ink import BARE
 from journal.screens.keys import ON_EMPTY, ON_TEXT
-from journal.screens.pages import page_numbered, pages
-from journal.screens.picture import EMPTY_ROW, Ink
+from journal.screens.looking import Looking
+from journal.screens.picture import Ink, Span
 from journal.screens.rows import text
-from journal.screens.view import View
-from journal.screens.writing import Writing
 
 
-class Acts(Writing):
+class Acts(Looking):
     """One method a deed, `do_` and its name; what stands behind the name in the key table is its argument."""
 
     def answer(self, key: str) -> bool:
@@ -37,96 +37,28 @@ class Acts(Writing):
         deed: Callable[[str], bool | None] = getattr(self, f"do_{name}")
         return deed(argument) is not False
 
-    # Looking
-
-    def do_press(self, key: str) -> None:
-        """A key of the page; of the help while that is open."""
-        shell = self.shell
-        if shell.view.help or shell.word_help:
-            self._scroll_help(key)
-            return
-        if shell.standing is None or self._too_small():
-            return
-        view = shell.page.press(key, shell.standing, shell.view, shell.room)
-        if view is not None:
-            shell.toast = EMPTY_ROW
-            shell.look(view)
-
-    def do_page(self, digit: str) -> None:
-        """That page; on it already, its own meaning or the next zone."""
-        shell, number = self.shell, int(digit)
-        shell.toast = EMPTY_ROW
-        if page_numbered(number) is None:
-            self.say(text(f"  there is no page {digit}", Ink.DIM))
-        elif number != shell.view.page or shell.view.help:
-            shell.look(_at_top(shell.view.but(page=number)))
-        elif shell.standing is not None:
-            view = shell.page.press(digit, shell.standing, shell.view, shell.room)
-            names = ("", *shell.standing.lawn.zone_names)
-            at = names.index(shell.view.zone) if shell.view.zone in names else 0
-            shell.look(view or _at_top(shell.view.but(zone=names[(at + 1) % len(names)])))
-
-    def do_turn(self, way: str) -> None:
-        """The page before or after this one."""
-        numbers = [page.number for page in pages()]
-        at = numbers.index(self.shell.page.number)
-        self.shell.look(_at_top(self.shell.view.but(page=numbers[(at + int(way)) % len(numbers)])))
-
-    def do_as_of(self, days: str) -> None:
-        """Judge another day; 0 is today."""
-        view = self.shell.view
-        if view.today is None:
-            return
-        with suppress(OverflowError):
-            as_of = view.as_of + timedelta(int(days)) if days != "0" else view.today
-            self._judge_at(view.but(as_of=as_of))
-
-    def do_leave(self, _: str) -> None:
-        """Close what is open, then drop the cursor, then come back to today."""
-        shell, view = self.shell, self.shell.view
-        shell.toast = EMPTY_ROW
-        if shell.word_help:
-            shell.word_help = False
-            shell.draw()
-        elif view.help:
-            shell.look(view.but(help=False, top=0))
-        elif view.open:
-            shell.look(view.but(open=False))
-        elif view.row >= 0 or view.cell >= 0:
-            shell.look(view.but(row=-1, cell=-1, top=0))
-        elif view.away:
-            self.do_as_of("0")
-        else:
-            shell.look(view.but(top=0))
-
-    def do_help(self, _: str) -> None:
-        """Open or close the help over the page."""
-        view = self.shell.view
-        self.shell.look(view.but(help=not view.help, top=0))
-
-    def do_word_help(self, _: str) -> None:
-        """Open or close the help on the line."""
-        self.shell.word_help = not self.shell.word_help
-        self.shell.draw()
-
-    def do_redraw(self, _: str) -> None:
-        """Send everything to the terminal again."""
-        self.shell.refresh(layout=True, repaint=True)
-        self.shell.canvas.refresh()
-        self.shell.foot.refresh()
-
     # The line
 
     def do_fetch(self, _: str) -> None:
-        """The line of the row under the cursor; an entry's own line is there to be put right."""
-        under = self.shell.picture.under
-        if under is None or self.shell.view.help:
+        """The line of the row under the cursor; an entry's own line is there to be put right.
+
+        A flag has the line of the step that clears it. What has no line opens.
+        """
+        shell = self.shell
+        under = shell.picture.under
+        if shell.view.help:
             return
-        if not under.line:
+        if under is None:
+            self.say(text("  the cursor is on nothing yet: Up, Down or Tab put it on a row", Ink.DIM))
+            return
+        line = under.line
+        if not line and under.flag and shell.standing is not None:
+            line = clearing_line(shell.desk.session, shell.standing, under.flag)
+        if not line:
             self.do_press("space")
             return
-        self.shell.typed.amends = under.entry
-        self.shell.line.put(under.line)
+        shell.typed.amends = under.entry
+        shell.line.put(line)
 
     def do_save(self, _: str) -> None:
         """Save what was read; a search takes what was found; a line found wanting stays."""
@@ -185,6 +117,39 @@ class Acts(Writing):
         if taken is not None:
             line.swap(*taken)
 
+    def do_edit(self, _: str) -> None:
+        """The remark of the line, in the user's own editor; whatever goes wrong, the line stays as it was."""
+        line = self.shell.line
+        if line.empty:
+            self.say(text("  type the line first; Ctrl+O then writes its remark in your editor", Ink.DIM))
+            return
+        if self.shell.typed.finding:
+            return
+        try:
+            # The framework hides NO_COLOR from what it starts; who asked for no colour asked it of all programs.
+            environ = {**os.environ, **({"NO_COLOR": "1"} if self.shell.palette is BARE else {})}
+            words = self._through_editor(remark_of(line.value), command(environ), environ)
+        except NotEdited as problem:
+            self.say((Span("! ", Ink.LOSS), Span(f"the line is as it was: {problem}")))
+            return
+        line.put(with_remark(line.value, words))
+
+    def _through_editor(self, words: str, editor: list[str], environ: dict[str, str]) -> str:
+        """Hand the terminal over. Raises NotEdited."""
+        problem = None
+        try:
+            with self.shell.suspend():
+                # What is raised in here would leave the terminal handed over.
+                try:
+                    words = edited(words, editor, environ)
+                except NotEdited as error:
+                    problem = error
+        except SuspendNotSupported:
+            raise NotEdited("this terminal can't be handed over to an editor") from None
+        if problem is not None:
+            raise problem
+        return words
+
     # The book
 
     def do_strike(self, _: str) -> None:
@@ -216,48 +181,7 @@ class Acts(Writing):
         """Leave once nothing is being written."""
         self.shell.run_worker(self.quit(), group="quit")
 
-    # The mouse
-
-    def clicked(self, x: int, y: int, *, twice: bool) -> None:
-        """The cursor goes to what was clicked; twice is Enter on the empty line."""
-        shell = self.shell
-        if shell.standing is None or shell.view.help or shell.word_help:
-            return
-        for row, target in enumerate(shell.picture.targets):
-            if target.row == y and target.left <= x < (target.right or shell.room.width):
-                shell.look(shell.view.but(row=row))
-                if twice and shell.line.empty:
-                    self.do_fetch("")
-                return
-
-    def wheeled(self, way: int) -> None:
-        """Three rows of the page, or of the help."""
-        shell = self.shell
-        if shell.standing is not None and not self._too_small():
-            shell.look(shell.view.but(row=-1, top=max(0, shell.view.top + 3 * way)))
-
     # Parts
-
-    def _too_small(self) -> bool:
-        room = self.shell.room
-        return room.width < LEAST_WIDTH or room.height < LEAST_HEIGHT
-
-    def _scroll_help(self, key: str) -> None:
-        shell = self.shell
-        if shell.standing is None or shell.word_help:
-            return
-        last = help_rows(shell.page, shell.standing, shell.room)
-        steps = {"up": -1, "down": 1, "pageup": 2 - shell.room.height, "pagedown": shell.room.height - 2,
-                 "home": -last, "end": last}  # fmt: skip
-        if key in steps:
-            shell.look(shell.view.but(top=max(0, min(last, shell.view.top + steps[key]))))
-
-    def _judge_at(self, view: View) -> None:
-        shell = self.shell
-        shell.toast = EMPTY_ROW
-        standing = shell.desk.session.standing(view.as_of)
-        shell.view = view
-        shell.show(standing)
 
     def _recall(self, walk: Callable[[str], str | None], key: str) -> None:
         shell = self.shell
@@ -281,7 +205,3 @@ class Acts(Writing):
         shell.line.put("")
         shell.typed.amends = under.entry
         shell.line.put(under.line)
-
-
-def _at_top(view: View) -> View:
-    return view.but(row=-1, cell=-1, top=0, open=False, help=False)

@@ -34,6 +34,7 @@ class Seen:
     line: str
     cursor: int
     word_help: bool
+    word_top: int
     toast: Row
     failure: str
     session: SessionLike
@@ -46,6 +47,8 @@ class Seen:
     @property
     def marked(self) -> tuple[int, int]:
         """The word in question on the line; none while it is still being typed."""
+        if self.setup is not None:
+            return self.setup.marked(self.line)
         problem = self.typed.reading.problem
         if problem is None or not self.line:
             return 0, 0
@@ -64,7 +67,8 @@ def draw_page(seen: Seen, size: Size) -> Picture:
     if seen.typed.finding:
         return find_picture(seen.line, seen.standing, seen.view, size)
     if seen.word_help:
-        return word_help_picture(seen.typed.reading, seen.typed.preflight, seen.cursor, seen.standing, size)
+        view = seen.view.but(top=seen.word_top)
+        return word_help_picture(seen.typed.reading, seen.typed.preflight, seen.cursor, seen.standing, view, size)
     if seen.view.help:
         return help_picture(seen.page, seen.standing, seen.view, size)
     return seen.page.draw(seen.standing, seen.view, size)
@@ -81,7 +85,7 @@ def draw_foot(seen: Seen, size: Size, room: Size) -> tuple[Row, Row]:
 
 def _foot(seen: Seen, width: int) -> tuple[Row, Row]:
     if seen.setup is not None:
-        return _setup_foot(seen.setup, width)
+        return _setup_foot(seen.setup, seen.line, width)
     numbers = [(page.number, page.name) for page in pages()]
     if seen.standing is None:
         return EMPTY_ROW, keys_row(numbers, seen.view.page, width)
@@ -99,6 +103,8 @@ def _foot(seen: Seen, width: int) -> tuple[Row, Row]:
     )  # fmt: skip
     if seen.failure:
         first = (Span("! ", Ink.LOSS), Span(f"not saved: {seen.failure}", Ink.STRONG))
+    if seen.toast:
+        return first, seen.toast
     if safety:
         return first, (Span("  "), Span(one_row(seen.standing.lawn.units), Ink.STRONG))
     if apart:
@@ -118,8 +124,11 @@ def _said_last(seen: Seen, width: int) -> Row:
     return empty_row(usual, width)
 
 
-def _setup_foot(setup: Setup, width: int) -> tuple[Row, Row]:
+def _setup_foot(setup: Setup, line: str, width: int) -> tuple[Row, Row]:
     if setup.over:
         return text("  making the book", Ink.DIM), EMPTY_ROW
-    first = (Span("  "), *text(f"Enter takes: {setup.question.default}", Ink.DIM))
+    takes = f"Enter takes: {line.strip() or setup.question.default}"
+    offered = setup.offered(line)
+    tail = text(f"Tab puts: {offered[2]} ", Ink.KEY) if offered is not None else EMPTY_ROW
+    first = ends((Span("  "), *text(takes, Ink.DIM)), tail, width)
     return first, ends(text("  Enter next   Esc one question back", Ink.DIM), text("Ctrl+Q quit ", Ink.DIM), width)

@@ -60,4 +60,7 @@ def _missing(lawn: Lawn, *, us: bool) -> tuple[Example, ...]:
             area = write(2400 * 0.09290304, Dimension.AREA, "us") if us else "220m2"
             found.append((f"set {zone.name} area {area}", "so that amounts can be worked out"))
             break
+    if lawn.last_frost is None and lawn.growth is None:
+        found.append(("set last_frost 05-06", "average last frost of spring: tells when the grass grows"))
+        found.append(("set first_frost 10-05", "average first frost of autumn"))
     return tuple(found)

@@ -5,12 +5,15 @@ from journal.line.reading import Reading
 from journal.line.words import shows_safety
 from journal.record.entry import VERBS
 from journal.screens.examples import examples
-from journal.screens.keys import TABLE
+from journal.screens.keys import DIGITS, TABLE
 from journal.screens.level import LEVEL_INKS
 from journal.screens.page import Page, Size
+from journal.screens.pages import pages
 from journal.screens.paper import Paper
 from journal.screens.picture import EMPTY_ROW, Ink, Picture, Row, Span
-from journal.screens.rows import filled, left, text, wrapped
+from journal.screens.rows import left, text, wrapped
+from journal.screens.telling import facts_of
+from journal.screens.title import day_words
 from journal.screens.view import View
 from journal.standing import Preflight, Standing
 
@@ -36,12 +39,12 @@ LINE_RULES = (
 
 def help_picture(page: Page, standing: Standing, view: View, size: Size) -> Picture:
     """Everything one may want to know while looking at this page."""
-    paper = Paper(view.but(row=-1), size.width)
+    paper = Paper(view, size.width)
     wide = size.width >= 110
     _group(paper, f"THIS PAGE: {page.name.upper()}", page.keys, 16)
     paper.add()
     lines = examples(standing.lawn)
-    _group(paper, "LINES TO TYPE", lines, min(48, max(len(line) for line, _ in lines) + 2))
+    _group(paper, "LINES TO TYPE", lines, min(48 if wide else 34, max(len(line) for line, _ in lines) + 2))
     for rule in LINE_RULES:
         paper.add((Span("   "), Span(rule, Ink.DIM)))
     paper.add()
@@ -49,7 +52,7 @@ def help_picture(page: Page, standing: Standing, view: View, size: Size) -> Pict
     for row in TABLE:
         first, second = wrapped(row.on_empty, 44 if wide else 41), wrapped(row.on_text, 52 if wide else 17)
         for at in range(max(len(first), len(second), 1)):
-            key = row.shown if not at else ""
+            key = shown(row.shown) if not at else ""
             a, b = (first[at] if at < len(first) else ""), (second[at] if at < len(second) else "")
             paper.add((Span("   "), Span(left(key, 15), Ink.KEY), Span(left(a, 45 if wide else 42)), Span(b, Ink.DIM)))
     paper.add()
@@ -61,32 +64,57 @@ def help_picture(page: Page, standing: Standing, view: View, size: Size) -> Pict
     for sentence in SENTENCES:
         for line in wrapped(sentence, size.width - 5):
             paper.add((Span("   "), Span(line)))
-    return paper.picture(_bar("Help", "Esc closes   Up Down PgUp PgDn scroll", size.width), size)
+    return paper.picture(_bar("Help", "Esc closes   Up Down PgUp PgDn scroll", view, size.width), size, view)
+
+
+def shown(keys: str) -> str:
+    """The keys of a row as the help names them: of the digits those that have a page."""
+    return " ".join(str(page.number) for page in pages()) if keys == DIGITS else keys
 
 
 def help_rows(page: Page, standing: Standing, size: Size) -> int:
     """How far down the help can be scrolled."""
     tall = Size(size.width, 500)
     rows = help_picture(page, standing, View(as_of=standing.as_of), tall).rows
+    return _below(rows, size)
+
+
+def _below(rows: tuple[Row, ...], size: Size) -> int:
+    """How many of these rows do not fit the page."""
     used = max(at for at, row in enumerate(rows) if row != EMPTY_ROW) + 1
     return max(0, used - size.height)
 
 
 def _group(paper: Paper, name: str, pairs: tuple[tuple[str, str], ...], width: int) -> None:
+    """Keys or lines in a column of that width, and what they do beside them; a longer one goes on into the other."""
     paper.heading(name)
     for key, says in pairs:
+        if len(key) >= width:
+            paper.add((Span("   "), Span(key, Ink.KEY), Span(f"  {says}")))
+            continue
         for at, line in enumerate(wrapped(says, max(12, paper.width - width - 4)) or [""]):
             paper.add((Span("   "), Span(left(key if not at else "", width), Ink.KEY), Span(line)))
 
 
-def _bar(words: str, tail: str, width: int) -> Row:
+def _bar(words: str, tail: str, view: View, width: int) -> Row:
+    """The first row: away from today it says so here too."""
+    ink = Ink.AWAY if view.away else Ink.BAR
+    words = f"{words} · {day_words(view)}" if view.away else words
     room = max(1, width - len(words) - len(tail) - 2)
-    return (Span(f" {words}{' ' * room}{tail} ", Ink.BAR),)
+    return (Span(f" {words}{' ' * room}{tail} ", ink),)
 
 
-def word_help_picture(reading: Reading, preflight: Preflight, cursor: int, standing: Standing, size: Size) -> Picture:
-    """The word at the cursor, the verb's form, and every flag the line would raise, in full."""
-    paper = Paper(View(as_of=standing.as_of), size.width)
+def word_help_rows(reading: Reading, preflight: Preflight, cursor: int, standing: Standing, size: Size) -> int:
+    """How far down the help on the line can be scrolled."""
+    view, tall = View(as_of=standing.as_of), Size(size.width, 500)
+    return _below(word_help_picture(reading, preflight, cursor, standing, view, tall).rows, size)
+
+
+def word_help_picture(
+    reading: Reading, preflight: Preflight, cursor: int, standing: Standing, view: View, size: Size
+) -> Picture:
+    """The word at the cursor, the verb's form, and every flag the line would raise, in full; scrolled to view.top."""
+    paper = Paper(view, size.width)
     span = next((span for span in reading.spans if span.start <= cursor <= span.end), None)
     if span is not None:
         paper.add()
@@ -108,7 +136,7 @@ def word_help_picture(reading: Reading, preflight: Preflight, cursor: int, stand
         paper.add()
         head = (Span(" "), Span(left(flag.level.value, 6), LEVEL_INKS[flag.level]), Span(flag.rule, Ink.STRONG))
         paper.add((*head, Span(f"  {flag.headline}")))
-        for name, words in (("why", flag.why), ("do", flag.do), ("clears", flag.clears)):
+        for name, words in facts_of(flag, standing):
             _said(paper, name, words)
     for flag in preflight.cleared:
         paper.add()
@@ -118,8 +146,8 @@ def word_help_picture(reading: Reading, preflight: Preflight, cursor: int, stand
         paper.add()
         for sentence in SENTENCES:
             _said(paper, "", sentence)
-    bar = filled(_bar("Help on the line", "Esc closes, the text stays", size.width), size.width)
-    return paper.picture(bar, size)
+    bar = _bar("Help on the line", "Esc closes, the text stays   PgUp PgDn", view, size.width)
+    return paper.picture(bar, size, view)
 
 
 def _said(paper: Paper, name: str, words: str) -> None:

@@ -19,15 +19,18 @@ def _page(*keys: str) -> dict[str, str]:
     return {key: f"press {_PAGE_NAMES.get(key, key)}" for key in keys}
 
 
+DIGITS = "1..9"
+"""The row of the digits: the help names those that have a page."""
+
 _PAGE_NAMES = {"+": "plus", "=": "plus", "-": "minus", "_": "minus"}
 
 TABLE: tuple[KeyRow, ...] = (
     KeyRow("letters", "start a line", "text"),
     KeyRow(
-        "1..6",
+        DIGITS,
         "page; the same digit again: next zone",
         "text",
-        {str(number): f"page {number}" for number in range(1, 7)},
+        {str(number): f"page {number}" for number in range(1, 10)},
     ),
     KeyRow(
         "Ctrl+PgUp PgDn",
@@ -61,7 +64,7 @@ TABLE: tuple[KeyRow, ...] = (
     ),
     KeyRow(
         "Enter",
-        "put the line of the row under the cursor",
+        "the line of the row under the cursor; a flag has the line that clears it",
         "save; harm only with a closing !",
         {"enter": "fetch"},
         {"enter": "save"},
@@ -104,6 +107,7 @@ TABLE: tuple[KeyRow, ...] = (
         {"ctrl+p": "older", "ctrl+n": "newer"},
         {"ctrl+p": "older", "ctrl+n": "newer"},
     ),
+    KeyRow("Ctrl+O", "", "a long remark, in your own editor", {"ctrl+o": "edit"}, {"ctrl+o": "edit"}),
     KeyRow(
         "Ctrl+Z Ctrl+Y",
         "undo, redo this window's newest change",
@@ -119,7 +123,7 @@ TABLE: tuple[KeyRow, ...] = (
         {"ctrl+l": "redraw", "ctrl+q": "quit", "ctrl+c": "how_to_quit"},
     ),
     KeyRow("paste", "a path becomes photo PATH; of several lines the first, the rest wait as older lines", ""),
-    KeyRow("mouse", "wheel scrolls, click moves the cursor, double click is Enter", ""),
+    KeyRow("mouse", "wheel scrolls, a click moves the cursor, a double click is Enter", ""),
 )
 
 ON_EMPTY: dict[str, str] = {key: act for row in TABLE for key, act in row.empty.items()}

@@ -1,7 +1,7 @@
 """A page that is read from top to bottom: rows, the stops among them, and the part that fits the window."""
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 
 from journal.screens.page import Size
@@ -13,17 +13,51 @@ from journal.standing import Standing
 CURSOR_MARK = "▸"
 
 
+@dataclass(frozen=True, slots=True)
+class Stop:
+    """A row the cursor can stand on. Under it the first `lit` spans after the margin are reversed.
+
+    `line` and `details` are worked out only where the cursor stands; `beneath` rows give way to the details.
+    """
+
+    target: Target
+    lit: int
+    main: bool
+    line: Callable[[], str] | None
+    details: Callable[[], Sequence[Row]] | None
+    beneath: int
+
+
+@dataclass(frozen=True, slots=True)
+class Spread:
+    """The rows with the cursor among them, and what it opened. `end` is the last row that belongs to it."""
+
+    rows: Sequence[Row]
+    targets: Sequence[Target]
+    under: Target | None
+    end: int
+
+    def top(self, view: View, room: int) -> int:
+        """First row shown, so that the cursor and what it opened can be seen."""
+        top = max(0, min(view.top, len(self.rows) - room))
+        if self.under is not None:
+            if self.end >= top + room - 1 and len(self.rows) > room:
+                top = min(self.end - room + 2, len(self.rows) - room)
+            top = min(top, max(0, self.under.row - (1 if view.row else self.under.row)))
+        return max(0, top)
+
+
 @dataclass(slots=True)
 class Paper:
-    """Rows below a fixed first one. A stop is a row the cursor can stand on; `main` are those that Tab goes to."""
+    """Rows below a fixed first one, and the stops among them; `main` stops are those that Tab goes to.
+
+    It knows nothing of the cursor: that is laid over it, so that a step of it makes nothing anew.
+    """
 
     view: View
     width: int
     rows: list[Row] = field(default_factory=list)
-    targets: list[Target] = field(default_factory=list)
-    main: list[int] = field(default_factory=list)
-    _end: int = -1
-    """Last row of what is opened under the cursor."""
+    stops: list[Stop] = field(default_factory=list)
 
     def add(self, row: Sequence[Span] = EMPTY_ROW) -> None:
         """One more row."""
@@ -33,61 +67,53 @@ class Paper:
         """A group's name, with what stands beside it."""
         self.add((Span(" "), Span(words, Ink.TITLE), *row))
 
-    @property
-    def here(self) -> bool:
-        """Whether the next stop is the one under the cursor."""
-        return self.view.row == len(self.targets)
-
-    def stop(self, row: Sequence[Span], target: Target, *, lit: int = 2, main: bool = True) -> bool:
-        """A row to stand on. Its first span is the margin; under the cursor that bears the mark and the next `lit`
-        spans are reversed. True when it is to be opened.
-        """
-        here = self.here
-        if here:
-            marked = [Span(CURSOR_MARK, Ink.CURSOR), *(Span(span.text, Ink.CURSOR) for span in row[1 : 1 + lit])]
-            row = (*marked, *row[1 + lit :])
-            self._end = len(self.rows)
-        at = len(self.rows)
-        if main:
-            self.main.append(len(self.targets))
-        self.targets.append(Target(at, 0, self.width, target.line, target.entry, target.flag))
+    def stop(
+        self,
+        row: Sequence[Span],
+        target: Target,
+        *,
+        lit: int = 2,
+        main: bool = True,
+        line: Callable[[], str] | None = None,
+        details: Callable[[], Sequence[Row]] | None = None,
+        beneath: Sequence[Row] = (),
+    ) -> None:
+        """A row to stand on; its first span is the margin. `beneath` it stand rows of its own while it is closed."""
+        placed = Target(len(self.rows), 0, self.width, target.line, target.entry, target.flag)
+        self.stops.append(Stop(placed, lit, main, line, details, len(beneath)))
         self.add(row)
-        return here and self.view.open
+        self.rows += [tuple(under) for under in beneath]
 
-    def opened(self, rows: Sequence[Row]) -> None:
-        """What is shown below the stop under the cursor."""
-        self.rows += [tuple(row) for row in rows]
-        self._end = len(self.rows) - 1
+    def spread(self, view: View) -> Spread:
+        """With the cursor where the view has it."""
+        targets = [stop.target for stop in self.stops]
+        if not 0 <= view.row < len(self.stops):
+            return Spread(self.rows, targets, None, -1)
+        stop, rows = self.stops[view.row], [*self.rows]
+        at, row = stop.target.row, rows[stop.target.row]
+        marked = [Span(CURSOR_MARK, Ink.CURSOR), *(Span(span.text, Ink.CURSOR) for span in row[1 : 1 + stop.lit])]
+        rows[at] = (*marked, *row[1 + stop.lit :])
+        end = at
+        if view.open and stop.details is not None:
+            more = [tuple(under) for under in stop.details()]
+            rows[at + 1 : at + 1 + stop.beneath] = more
+            end, moved = at + len(more), len(more) - stop.beneath
+            targets[view.row + 1 :] = [replace(target, row=target.row + moved) for target in targets[view.row + 1 :]]
+        if stop.line is not None:
+            targets[view.row] = replace(stop.target, line=stop.line())
+        return Spread(rows, targets, targets[view.row], end)
 
-    @property
-    def under(self) -> Target | None:
-        """The target the cursor stands on."""
-        return self.targets[self.view.row] if 0 <= self.view.row < len(self.targets) else None
-
-    def top(self, room: int) -> int:
-        """First row shown, so that the cursor and what it opened can be seen."""
-        top = max(0, min(self.view.top, len(self.rows) - room))
-        if self.under is not None:
-            if self._end >= top + room - 1 and len(self.rows) > room:
-                top = min(self._end - room + 2, len(self.rows) - room)
-            top = min(top, max(0, self.under.row - (1 if self.view.row else self.under.row)))
-        return max(0, top)
-
-    def picture(self, first: Row, size: Size) -> Picture:
+    def picture(self, first: Row, size: Size, view: View) -> Picture:
         """The first row, then as many of the others as fit; the last one says how many more there are."""
-        room = max(0, size.height - 1)
-        top = self.top(room)
-        shown = list(self.rows[top : top + room])
-        below = len(self.rows) - top - room
+        spread, room = self.spread(view), max(0, size.height - 1)
+        top = spread.top(view, room)
+        shown = list(spread.rows[top : top + room])
+        below = len(spread.rows) - top - room
         if below > 0 and shown:
             shown[-1] = ends(EMPTY_ROW, text(f" +{below + 1} more, Down ", Ink.KEY), size.width)
-        targets = tuple(
-            Target(target.row - top + 1, target.left, target.right, target.line, target.entry, target.flag)
-            for target in self.targets
-        )
+        targets = tuple(replace(target, row=target.row - top + 1) for target in spread.targets)
         rows = page([cut(first, size.width), *shown], size.width, size.height)
-        under = targets[self.view.row] if self.under is not None else None
-        return Picture(rows, targets, under)
+        return Picture(rows, targets, targets[view.row] if spread.under is not None else None)
 
 
 class LastPaper:
@@ -99,7 +125,8 @@ class LastPaper:
         self._paper = Paper(View(as_of=date.min), 0)
 
     def __call__(self, standing: Standing, view: View, size: Size) -> Paper:
-        """The paper for this standing, view and size."""
+        """The paper for this standing, view and size, wherever the cursor stands."""
+        view = view.but(row=-1, cell=-1, top=0)
         if self._of is None or self._of[0] is not standing or self._of[1:] != (view, size):
             self._paper = self._build(standing, view, size)
             self._of = standing, view, size
@@ -108,7 +135,8 @@ class LastPaper:
 
 def press(key: str, paper: Paper, view: View, size: Size) -> View | None:
     """The view after a key on such a page, None when the key means nothing here."""
-    last, room = len(paper.targets) - 1, max(1, size.height - 1)
+    last, room = len(paper.stops) - 1, max(1, size.height - 1)
+    main = [at for at, stop in enumerate(paper.stops) if stop.main]
     match key:
         case "down" | "up" if last >= 0:
             row = view.row + (1 if key == "down" else -1)
@@ -117,22 +145,30 @@ def press(key: str, paper: Paper, view: View, size: Size) -> View | None:
             return view.but(row=0, top=0)
         case "end" if last >= 0:
             return view.but(row=last)
-        case "tab" if paper.main:
-            return view.but(row=next((stop for stop in paper.main if stop > view.row), paper.main[0]))
-        case "shift+tab" if paper.main:
-            return view.but(row=next((stop for stop in reversed(paper.main) if stop < view.row), paper.main[-1]))
+        case "tab" if main:
+            return view.but(row=next((stop for stop in main if stop > view.row), main[0]))
+        case "shift+tab" if main:
+            return view.but(row=next((stop for stop in reversed(main) if stop < view.row), main[-1]))
         case "pagedown" | "pageup":
             way = (room - 1) * (1 if key == "pagedown" else -1)
-            if paper.under is None:
-                return view.but(top=max(0, min(paper.top(room) + way, len(paper.rows) - room)))
-            return view.but(row=_nearest(paper, paper.under.row + way))
+            spread = paper.spread(view)
+            if spread.under is None:
+                return _scrolled(spread, view, room, way)
+            return view.but(row=_nearest(spread, spread.under.row + way))
+        case "wheeldown" | "wheelup":
+            return _scrolled(paper.spread(view), view.but(row=-1, open=False), room, 3 if key == "wheeldown" else -3)
         case "space" if view.row >= 0:
             return view.but(open=not view.open)
-        case "space" if paper.main:
-            return view.but(row=paper.main[0], open=True)
+        case "space" if main:
+            return view.but(row=main[0], open=True)
     return None
 
 
-def _nearest(paper: Paper, row: int) -> int:
+def _scrolled(spread: Spread, view: View, room: int, way: int) -> View:
+    """So many rows on, never past the end."""
+    return view.but(top=max(0, min(spread.top(view, room) + way, len(spread.rows) - room)))
+
+
+def _nearest(spread: Spread, row: int) -> int:
     """The stop closest to that row."""
-    return min(range(len(paper.targets)), key=lambda stop: abs(paper.targets[stop].row - row))
+    return min(range(len(spread.targets)), key=lambda stop: abs(spread.targets[stop].row - row))

@@ -61,7 +61,10 @@ EMPTY_ROW: Row = ()
 
 @dataclass(frozen=True, slots=True)
 class Target:
-    """A place the cursor can stand on: its row, the line that Enter puts at the foot, the entry Delete strikes."""
+    """A place the cursor can stand on: its row, the line that Enter puts at the foot, the entry Delete strikes.
+
+    Where the row is made of cells, `cells` is (column of the first, its number, columns a cell, how many).
+    """
 
     row: int
     left: int = 0
@@ -69,6 +72,15 @@ class Target:
     line: str = ""
     entry: str = ""
     flag: str = ""
+    cells: tuple[int, int, int, int] | None = None
+
+    def cell_at(self, column: int) -> int:
+        """The cell in a column; -1 where the row has none there."""
+        if self.cells is None:
+            return -1
+        first, number, width, count = self.cells
+        at = (column - first) // width
+        return number + at if 0 <= at < count else -1
 
 
 @dataclass(frozen=True, slots=True)

@@ -27,6 +27,17 @@ def clipped(words: str, width: int) -> str:
     return set_cell_size(words, width - 1).rstrip() + MORE if width > 1 else MORE[:width]
 
 
+def middle(words: str, width: int) -> str:
+    """At most `width` cells of a name, cut in the middle: names that begin alike often end otherwise."""
+    words = safe(words)
+    if cell_len(words) <= width or width < 5:
+        return clipped(words, width)
+    tail = words[len(words) - (width - 1) // 2 :]
+    while cell_len(tail) > (width - 1) // 2:
+        tail = tail[1:]
+    return set_cell_size(words, width - 1 - cell_len(tail)) + MORE + tail
+
+
 def left(words: str, width: int) -> str:
     """Exactly `width` cells, text to the left."""
     words = clipped(words, width)

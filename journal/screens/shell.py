@@ -9,9 +9,9 @@ import asyncio
 import gc
 import os
 import signal
-from collections.abc import Callable
+from collections.abc import Callable, Coroutine
 from datetime import date
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from textual.app import App, ComposeResult
 from textual.driver import Driver
@@ -26,7 +26,7 @@ from journal.screens.recall import Recall
 from journal.screens.view import View
 
 if TYPE_CHECKING:
-    from journal.screens.acts import Acts
+    from journal.screens.deeds import Deeds
     from journal.screens.desk import Desk
     from journal.screens.drawing import Seen
     from journal.screens.page import Page, Size
@@ -35,12 +35,18 @@ if TYPE_CHECKING:
     from journal.screens.typed import Typed
     from journal.standing import Standing
 
+    Furnish = Callable[["Shell", SessionLike], Coroutine[Any, Any, None]]
+    """Gives the shell what it works with, and shows the book, or the questions that make one."""
+
 FRAME: tuple[Row, ...] = ((Span(" Swardbook", Ink.BAR),), EMPTY_ROW, (Span("   reading the book", Ink.DIM),))
 _EDITING = frozenset({"backspace", "delete", "left", "right", "home", "end"})
 
 
 class Shell(App[int], inherit_bindings=False):
-    """What is on the screen. `open_session` is called once, off the screen's thread, after the first paint."""
+    """What is on the screen.
+
+    After the first paint, off the screen's thread, `furnisher` is called and then `open_session`.
+    """
 
     CSS = """
     Screen { layout: vertical; background: transparent; overflow: hidden hidden; }
@@ -50,7 +56,7 @@ class Shell(App[int], inherit_bindings=False):
     ENABLE_COMMAND_PALETTE = False
     TITLE = "Swardbook"
 
-    acts: Acts
+    acts: Deeds
     desk: Desk
     typed: Typed
     """These three exist once `ready` is set."""
@@ -58,13 +64,15 @@ class Shell(App[int], inherit_bindings=False):
     def __init__(
         self,
         open_session: Callable[[], SessionLike],
+        furnisher: Callable[[], Furnish],
         palette: Palette,
         kept: Kept,
         driver: type[Driver] | None = None,
     ) -> None:
         super().__init__(driver_class=driver, ansi_color=True)
         self.animation_level = "none"
-        self.open_session, self.palette, self.kept = open_session, palette, kept
+        self.open_session, self.furnisher = open_session, furnisher
+        self.palette, self.kept = palette, kept
         self.canvas = Canvas(palette, id="page")
         self.line = EntryLine(palette, self.answer, self.pasted, self.changed)
         self.foot = Canvas(palette, palette.foot, id="foot")
@@ -76,10 +84,14 @@ class Shell(App[int], inherit_bindings=False):
         self.picture = Picture(())
         self.toast: Row = EMPTY_ROW
         self.word_help = False
+        self.word_top = 0
+        """How far the help on the line is scrolled."""
         self.saving = 0
         self.returned: list[str] = []
         """Lines that could not be saved and wait for the line to be free."""
         self.failure = ""
+        self.early: list[str] = []
+        """Keys pressed before the book was read, from the first on that is more than text."""
         self.unopened = ""
         """Why there is no book to show; '' when there is one."""
         self.walking = False
@@ -140,23 +152,28 @@ class Shell(App[int], inherit_bindings=False):
 
     async def _open(self) -> None:
         """Read the book off the screen's thread; what goes wrong ends the screen with its words."""
-        (session,) = await asyncio.gather(asyncio.to_thread(self._load), return_exceptions=True)
-        if isinstance(session, BaseException):
-            self.unopened = str(session) or type(session).__name__
+        (loaded,) = await asyncio.gather(asyncio.to_thread(self._load), return_exceptions=True)
+        if isinstance(loaded, BaseException):
+            self.unopened = str(loaded) or type(loaded).__name__
             self.exit(return_code=2)
             return
-        from journal.screens.opening import furnish
-
+        furnish, session = loaded
         await furnish(self, session)
+        self._catch_up()
 
-    def _load(self) -> SessionLike:
+    def _catch_up(self) -> None:
+        """Do what was asked for while the book was read; no question is answered before it was seen."""
+        early, self.early = self.early, []
+        for key in early if self.setup is None else ():
+            if not self.acts.answer(key) and (len(key) == 1 or key == "space"):
+                low, high = sorted(self.line.selection)
+                self.line.swap(low, high, " " if key == "space" else key)
+
+    def _load(self) -> tuple[Furnish, SessionLike]:
         """Import what the first paint could do without, and open the book. Nothing made here is garbage."""
         gc.disable()
         try:
-            import journal.screens.opening
-
-            del journal
-            return self.open_session()
+            return self.furnisher(), self.open_session()
         finally:
             gc.freeze()
             gc.enable()
@@ -184,12 +201,15 @@ class Shell(App[int], inherit_bindings=False):
         self.draw()
 
     def answer(self, key: str) -> bool:
-        """Whether a key was used up. Until the book is read only text is taken, so that nothing typed is lost."""
+        """Whether a key was used up. Until the book is read text is taken, and every other key waits for it."""
         if self.ready:
             return self.acts.answer(key)
         if key == "ctrl+q":
             self.exit(0)
-        return (self.line.empty and key in ON_EMPTY) or (len(key) > 1 and key not in _EDITING | {"space"})
+        waits = (self.line.empty and key in ON_EMPTY) or (len(key) > 1 and key not in _EDITING | {"space"})
+        if waits or self.early:
+            self.early.append(key)
+        return waits or bool(self.early)
 
     def pasted(self, words: str) -> None:
         """Text was pasted."""
@@ -266,6 +286,7 @@ class Shell(App[int], inherit_bindings=False):
             line=self.line.value,
             cursor=self.line.cursor_position,
             word_help=self.word_help,
+            word_top=self.word_top,
             toast=self.toast,
             failure=self.failure,
             session=self.desk.session,

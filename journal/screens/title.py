@@ -13,11 +13,15 @@ from journal.standing import Standing
 def title_row(standing: Standing, view: View, width: int, about: str = "") -> Row:
     """Left the lawn (or `about`), in the middle the day, at the right the counts; away from today it says so."""
     ink = Ink.AWAY if view.away else Ink.BAR
-    start, day, end = f" {about or lawn_words(standing, view)}", day_words(view), f"{counts_words(standing)} "
+    locked = "READ-ONLY · " if view.read_only else ""
+    start = f" {locked}{about or lawn_words(standing, view)}"
+    day, end = day_words(view), f"{counts_words(standing)} "
     room = width - len(end) - len(day)
-    if room < len(start) + 2:
-        start = clipped(start, max(0, room - 2))
-    gap = max(1, (width - len(day)) // 2 - wide((Span(start),)))
+    apart = 2 if room >= 8 else 1
+    if room < wide((Span(start),)) + 2 * apart:
+        start = clipped(start, max(0, room - 2 * apart))
+    gap = max(apart, (width - len(day)) // 2 - wide((Span(start),)))
+    gap = min(gap, max(apart, width - len(end) - apart - len(day) - wide((Span(start),))))
     line = start + " " * gap + day
     line += " " * max(1, width - wide((Span(line),)) - len(end)) + end
     return cut((Span(line, ink),), width)

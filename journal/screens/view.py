@@ -9,7 +9,7 @@ class View:
     """Page number, the date judged, the zone ('' is all), the cursor, and how far the page is scrolled or opened.
 
     `today` is the clock's date, for pages that say how far `as_of` lies from it. `row` and `cell` count the page's
-    own stops (-1: no cursor). `days` and `years` are the Season page's two switches.
+    own stops (-1: no cursor). `days` and `years` are the Season page's two switches. `read_only`: nothing can be saved.
     """
 
     page: int = 1
@@ -23,6 +23,7 @@ class View:
     days: bool = False
     years: bool = False
     help: bool = False
+    read_only: bool = False
 
     @property
     def away(self) -> int:

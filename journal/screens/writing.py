@@ -6,11 +6,13 @@ from collections.abc import Coroutine
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from journal.line.words import USUAL
 from journal.record.clean import control_at
 from journal.record.refusal import Refusal
 from journal.screens.desk import Done
 from journal.screens.picture import Ink, Row, Span
 from journal.screens.rows import ends, text
+from journal.screens.showing import show_book
 
 if TYPE_CHECKING:
     from journal.screens.shell import Shell
@@ -25,7 +27,7 @@ class Writing:
         self.shell = shell
 
     def say(self, row: Row) -> None:
-        """Show a row under the empty line until the next key that does something."""
+        """Show a row at the foot until the next key that does something."""
         self.shell.toast = row
         self.shell.draw()
 
@@ -46,7 +48,8 @@ class Writing:
             shell.view = shell.view.but(open=False)
         await shell.judge()
         tail = (*text(f"{done.flags_said}   ", Ink.DIM), Span("Ctrl+Z", Ink.KEY), Span(" undo "))
-        self.say(ends((Span("✓ ", Ink.SAID), Span(done.said, Ink.STRONG)), tail, shell.foot.size.width))
+        said = done.said.replace(f" {USUAL}", "")
+        self.say(ends((Span("✓ ", Ink.SAID), Span(said, Ink.STRONG)), tail, shell.foot.size.width))
 
     def _failed(self, why: str, line: str) -> None:
         shell = self.shell
@@ -76,12 +79,14 @@ class Writing:
         if shell.setup is None and len(lines) > 1:
             for line in reversed(lines[1:]):
                 shell.recall.add(_clear(line))
-            self.say(text(f"  {len(lines) - 1} more pasted lines wait: Up brings the next", Ink.DIM))
         first = _clear(lines[0])
         if shell.line.empty and shell.setup is None and is_picture(first):
             first = f"photo {quoted(first)} "
         low, high = sorted(shell.line.selection)
         shell.line.swap(low, high, first)
+        if shell.setup is None and len(lines) > 1:
+            waiting = f"{len(lines) - 1} more pasted lines wait" if len(lines) > 2 else "one more pasted line waits"
+            self.say(text(f"  {waiting}: Ctrl+P brings the next", Ink.DIM))
 
     async def look_around(self) -> None:
         """Has midnight passed; did another terminal write? The screen follows."""
@@ -101,12 +106,17 @@ class Writing:
             await shell.judge()
 
     def set_up_key(self, key: str) -> bool:
-        """The guided set-up has the keys Enter and Esc; everything else is text."""
+        """The guided set-up has the keys Enter, Esc and Tab; everything else is text."""
         shell, setup = self.shell, self.shell.setup
         if key in ("ctrl+q", "ctrl+l", "ctrl+c"):
             return False if key == "ctrl+c" else shell.acts.do("quit" if key == "ctrl+q" else "redraw")
+        if setup is not None and not setup.over and key == "tab":
+            offered = setup.offered(shell.line.value)
+            if offered is not None:
+                shell.line.swap(*offered)
+            return True
         if setup is None or setup.over or key not in ("enter", "escape"):
-            return key in ("tab", "shift+tab", "up", "down")
+            return key in ("shift+tab", "up", "down")
         if key == "escape":
             before = setup.back()
             shell.line.put(before)
@@ -135,8 +145,6 @@ class Writing:
             shell.draw()
             return
         shell.setup = None
-        from journal.screens.opening import show_book
-
         await show_book(shell)
 
     async def quit(self) -> None:

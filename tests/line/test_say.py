@@ -99,9 +99,7 @@ def test_a_changed_line_keeps_what_it_leaves_out_and_assumes_nothing() -> None:
     history = logged(HISTORIES["us"], ["mow 3in bag 40min front"])
     old = Mowing(id="e1", date=date(2027, 4, 20), about=True, zones=("back",), height_mm=60.0, clippings="return")
     changed = read_change("mow 2in", old, history, TODAY).draft
-    assert changed == Mowing(
-        id="e1", date=old.date, about=True, zones=("back",), height_mm=50.8, line="mow 2in"
-    )
+    assert changed == Mowing(id="e1", date=old.date, about=True, zones=("back",), height_mm=50.8, line="mow 2in")
     fed = Feeding(id="e2", date=date(2027, 4, 20), product="quiet-lane", zones=("back",), amount_g=100.0)
     other = read_change("feed 4lb/k", fed, history, TODAY).draft
     assert isinstance(other, Feeding)

@@ -36,9 +36,7 @@ def test_a_correction_holds_for_the_past_and_a_dated_change_from_its_day_on() ->
 
 
 def test_dated_changes_follow_each_other_by_their_days_not_by_when_they_were_written() -> None:
-    history = logged(
-        BOOK, ["set front area 2000sqft from 2027-03-01", "set front area 1900sqft from 2026-03-01"]
-    )
+    history = logged(BOOK, ["set front area 2000sqft from 2027-03-01", "set front area 1900sqft from 2026-03-01"])
     days = [date(2026, 1, 1), date(2026, 3, 1), date(2027, 2, 28), date(2027, 3, 1)]
     assert [area(history, day) for day in days] == [2400, 1900, 1900, 2000]
 
@@ -114,7 +112,7 @@ LINES = [
     "set front area 2100sqft from 2027-04-01 on 2027-03-30 -- measured again",
     "set name Home on the hill",
     'set name "walk on mon"',
-    "set name \"it's 5\"\" high\"",
+    'set name "it\'s 5"" high"',
     'set quiet-lane site "lawns from 5/15 on"',
     'set quiet-lane maker "rate and bag"',
     "set mow-gap off",

@@ -26,8 +26,13 @@ def test_enter_alone_answers_every_question_of_the_guided_set_up() -> None:
 
 
 def test_answers_make_the_lawn_that_a_file_would() -> None:
-    answers = {"name": "North Lane", "units": "us", "zones": "front 2400 sq ft; back", "frost": "05-06 to 10-05",
-    "grass": "kbg"}
+    answers = {
+        "name": "North Lane",
+        "units": "us",
+        "zones": "front 2400 sq ft; back",
+        "frost": "05-06 to 10-05",
+        "grass": "kbg",
+    }
     lawn = fold(settings_from_answers(answers, TODAY))
     same = _by_file(
         '[lawn]\nname = "North Lane"\nunits = "us"\nlast_frost = "05-06"\nfirst_frost = "10-05"\ngrass = ["kbg"]\n'

@@ -92,8 +92,9 @@ def test_every_text_can_be_completed(text: str, cursor: int) -> None:
 
 
 @settings(max_examples=10)
-@given(st.sampled_from(['"', "'", "! ", "-- ", "+ ", "1/", "re", "a b ", "\u0301", "[/", "0", "~", "3in ",
-"x" * 50 + " "]))
+@given(
+    st.sampled_from(['"', "'", "! ", "-- ", "+ ", "1/", "re", "a b ", "\u0301", "[/", "0", "~", "3in ", "x" * 50 + " "])
+)
 def test_long_texts_are_read_in_no_time(piece: str) -> None:
     for head in ("", "mow ", "see ", "set name ", "photo ", "note "):
         text = (head + piece * 1000)[:1000]

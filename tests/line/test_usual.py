@@ -185,6 +185,8 @@ def test_every_assumed_word_is_marked_in_words_and_no_other() -> None:
 def test_one_odd_mowing_does_not_change_what_is_usual() -> None:
     """Three times the whole lawn, once the side alone: `m` is the whole lawn."""
     history = a_history(US)
-    for n, line in enumerate(("mow 3in all", "mow 3in all", "mow 3in all", f"mow 3in {history.lawn(TODAY).zone_names[-1]}")):
+    for n, line in enumerate(
+        ("mow 3in all", "mow 3in all", "mow 3in all", f"mow 3in {history.lawn(TODAY).zone_names[-1]}")
+    ):
         history = history.plus(replace(drafted(line, history), id=f"u{n}"))
     assert drafted("m", history).zones == history.lawn(TODAY).zone_names

@@ -15,6 +15,7 @@ from textual.drivers.headless_driver import HeadlessDriver
 from textual.geometry import Size
 from textual.keys import _character_to_key
 
+from journal.app import furnisher
 from journal.screens.ink import DARK, Palette
 from journal.screens.kept import Kept
 from journal.screens.shell import Shell
@@ -133,7 +134,7 @@ async def opened(
 ) -> AsyncIterator[Driven]:
     """The app on a session, at rest."""
     book = session or PretendSession()
-    shell = Shell(lambda: book, palette, Kept(kept))
+    shell = Shell(lambda: book, furnisher, palette, Kept(kept))
     async with shell.run_test(size=size):
         driven = Driven(shell)
         while not shell.ready:

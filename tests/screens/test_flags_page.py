@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from journal.rules.flag import Level
 from journal.screens.page import Size
-from journal.screens.pages.flags import PAGE, answer
+from journal.screens.pages.flags import PAGE, advised
 from journal.screens.picture import plain_text
 from journal.screens.view import View
 from tests.screens.pretend import TODAY, PretendSession, flag
@@ -46,7 +46,11 @@ def test_nothing_wrong_is_said_too() -> None:
     assert "Nothing is flagged on Mon 3 May." in "\n".join(rows(session))
 
 
-def test_enter_answers_with_the_advised_line_or_a_week_of_peace() -> None:
-    advised = PretendSession().made_flags[0]
-    assert answer(advised) == "mow front back 3in"
-    assert answer(replace(advised, do="mow")) == "snooze mow-gap 7d front back"
+def test_the_line_in_the_advice_is_the_answer() -> None:
+    flag = PretendSession().made_flags[0]
+    assert advised(flag) == "mow front back 3in"
+    assert advised(replace(flag, do="mow")) == ""
+
+
+def test_an_opened_flag_says_how_to_put_it_out_of_sight() -> None:
+    assert "snooze mow-gap 7d front back" in "\n".join(rows(PretendSession(), row=0, open=True))

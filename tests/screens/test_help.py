@@ -11,7 +11,8 @@ from journal.line.setup_questions import settings_from_answers
 from journal.record.kinds.setting import Setting
 from journal.screens.acts import Acts
 from journal.screens.examples import examples
-from journal.screens.keys import ON_EMPTY, ON_TEXT, TABLE
+from journal.screens.help import shown
+from journal.screens.keys import DIGITS, ON_EMPTY, ON_TEXT, TABLE
 from journal.screens.pages import pages
 from journal.season.history import History
 from tests.screens.driver import opened
@@ -41,7 +42,7 @@ def test_every_bound_key_stands_in_the_help() -> None:
     for row in TABLE:
         words = f"{row.shown} {row.on_empty}"
         for key in {**row.empty, **row.typing}:
-            if row.shown == "1..6" or (key in ("=", "_") and row.shown == "+ -"):
+            if row.shown == DIGITS or (key in ("=", "_") and row.shown == "+ -"):
                 continue
             spoken = _SPOKEN.get(key, key.replace("ctrl+", "Ctrl+"))
             assert spoken.casefold() in words.casefold(), f"{key} in {words}"
@@ -51,7 +52,7 @@ async def test_the_help_shows_every_row_of_the_table() -> None:
     async with opened(size=(200, 100)) as app:
         await app.press("?")
         for row in TABLE:
-            assert row.shown in app.screen
+            assert shown(row.shown) in app.screen
         for page in pages():
             if page.number == 1:
                 for key, _ in page.keys:
@@ -67,6 +68,11 @@ async def test_the_help_scrolls_to_its_end_and_no_further() -> None:
         assert app.rows == before
         await app.press("?")
         assert "DO" in app.screen
+
+
+def test_the_help_names_no_page_that_is_not_there() -> None:
+    assert shown(DIGITS) == " ".join(str(page.number) for page in pages())
+    assert shown("Esc") == "Esc"
 
 
 METRIC = {**ANSWERS, "units": "metric", "zones": "yard 200m2, bank"}
@@ -111,3 +117,22 @@ async def test_the_pages_stand_at_the_foot() -> None:
     async with opened() as app:
         for page in pages():
             assert re.search(rf"\b{page.number} {page.name}\b", app.hints, re.IGNORECASE)
+
+
+async def test_every_flag_of_the_draft_stands_over_the_page_with_its_numbers_and_basis() -> None:
+    async with opened(PretendSession(harms="9floz"), size=(120, 40)) as app:
+        await app.type("treat well-field 9floz side")
+        await app.press("f1")
+        for words in ("why", "do", "clears", "days: 10 d, default", "a bulletin says"):
+            assert words in app.screen
+        await app.press("escape")
+
+
+async def test_the_help_on_the_line_scrolls_and_the_text_stays() -> None:
+    async with opened(PretendSession(harms="9floz"), size=(80, 16)) as app:
+        await app.type("treat well-field 9floz side")
+        await app.press("f1")
+        top = app.rows
+        assert await app.press("pagedown") != top
+        assert await app.press("pageup") == top
+        assert app.line == "treat well-field 9floz side"

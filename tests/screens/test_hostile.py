@@ -6,8 +6,10 @@ from dataclasses import replace
 import pytest
 from rich.cells import cell_len
 
+from journal.record.kinds.feeding import Feeding
 from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.remark import Remark
+from journal.record.kinds.setting import Setting
 from journal.rules.flag import Level
 from journal.screens.ink import BARE, DARK, LIGHT, Palette
 from tests.screens.driver import Driven, opened
@@ -68,6 +70,33 @@ async def test_hostile_words_are_only_words(text: str) -> None:
         await app.press("escape", "escape", "3")
         shown = CONTROL.sub("·", text)[:40]
         assert shown in app.screen
+
+
+@pytest.mark.parametrize("text", HOSTILE)
+async def test_hostile_names_of_zones_and_products_are_only_words(text: str) -> None:
+    """A foreign book may hold names that this program would never have taken."""
+    settings = [
+        replace(entry, name=text) if isinstance(entry, Setting) and entry.name in ("front", "pond-ridge") else entry
+        for entry in lawn_settings()
+    ]
+    fed = Feeding(id="8000", date=TODAY, zones=(text,), product=text, amount_g=900.0, remark=text, line=text)
+    session = PretendSession(entries=[*settings, fed, Mowing(id="8001", date=TODAY, zones=(text,), height_mm=57.15)])
+    session.made_flags = (flag("mow-gap", Level.HARM, text, headline=text, why=text, do=text),)
+    async with opened(session, size=(120, 36)) as app:
+        for key in (*KEYS, "2", "down", "down", "enter", "escape", "1", "1"):
+            await app.press(key)
+            assert_whole(app, 120, 36)
+        await app.press("ctrl+z", "delete")
+        assert_whole(app, 120, 36)
+
+
+@pytest.mark.parametrize("text", HOSTILE)
+async def test_a_toast_with_hostile_words_shows_them_as_words(text: str) -> None:
+    async with opened(PretendSession(fails=f"no: {text}")) as app:
+        await app.type("mow 3in")
+        await app.press("enter")
+        assert_whole(app, 80, 24)
+        assert CONTROL.sub("·", text)[:20] in app.reading
 
 
 @pytest.mark.parametrize("text", HOSTILE)

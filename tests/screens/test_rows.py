@@ -5,8 +5,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from rich.cells import cell_len
 
-from journal.screens.picture import Ink, Span, plain_text
-from journal.screens.rows import clipped, cut, ends, filled, left, page, right, wide, wrapped
+from journal.screens.picture import Ink, Span, plain_text, safe
+from journal.screens.rows import clipped, cut, ends, filled, left, middle, page, right, wide, wrapped
 
 WORDS = st.text(st.characters(exclude_categories=("Cs", "Mn", "Me", "Cf")), max_size=40)
 ROWS = st.lists(st.builds(Span, WORDS, st.sampled_from(Ink)), max_size=5)
@@ -59,3 +59,14 @@ def test_a_cut_is_marked(words: str, width: int, shown: str) -> None:
 
 def test_a_control_character_never_gets_into_a_span() -> None:
     assert plain_text((Span("a\x1b[31mb\tc"),)) == "a·[31mb·c"
+
+
+@given(WORDS, WIDTH)
+def test_a_name_cut_in_the_middle_fits(words: str, width: int) -> None:
+    assert cell_len(middle(words, width)) <= width
+    if cell_len(safe(words)) <= width:
+        assert middle(words, width) == safe(words)
+
+
+def test_a_name_cut_in_the_middle_keeps_both_ends() -> None:
+    assert middle("the-long-bank-by-the-water", 11) == "the-l…water"

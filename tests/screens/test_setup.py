@@ -1,5 +1,7 @@
 """The first minute: questions on the line, and a book that takes `m` Enter."""
 
+import pytest
+
 from journal.record.kinds.mowing import Mowing
 from journal.screens.setup import Setup, guess_units
 from tests.screens.driver import opened
@@ -85,3 +87,44 @@ def test_metric_examples_follow_the_answer() -> None:
     assert setup.answer("x lawn")
     assert setup.answer("metric")
     assert "m2" in setup.question.example
+
+
+async def test_the_word_that_was_not_taken_is_marked_and_tab_puts_what_was_meant() -> None:
+    async with opened(empty_book()) as app:
+        await app.press("enter", "enter", "enter", "enter")
+        await app.type("bluegras")
+        await app.press("enter")
+        assert app.line == "bluegras"
+        assert app.app.line.marked == (0, 8)
+        await app.press("tab")
+        assert app.line == "kentucky bluegrass"
+
+
+async def test_tab_on_the_empty_line_puts_the_example_to_be_changed() -> None:
+    async with opened(empty_book()) as app:
+        await app.press("enter", "enter", "tab")
+        assert app.line == "front 2400sqft, back 3100sqft" or app.line == "front 220m2, back 290m2"
+
+
+@pytest.mark.parametrize("size", [(80, 24), (60, 16)])
+async def test_every_question_is_whole_in_the_smallest_window(size: tuple[int, int]) -> None:
+    async with opened(empty_book(), size=size) as app:
+        for wrong in ("", "leagues", "front 3pounds", "05-06", "moss-nothing"):
+            if wrong:
+                await app.type(wrong)
+                await app.press("enter")
+                assert "✗" in app.screen
+                assert app.line == wrong
+                app.app.line.put("")
+            assert "Enter alone" in app.screen
+            await app.press("enter")
+
+
+async def test_the_last_screen_says_what_to_type_with_ones_own_zones() -> None:
+    session = empty_book()
+    async with opened(session) as app:
+        await app.press("enter", "enter")
+        await app.type("orchard 900sqft")
+        await app.press("enter", "enter", "enter")
+        assert "mow 3in bag orchard -1d" in app.screen or "mow 75mm bag orchard -1d" in app.screen
+        assert "set last_frost" in app.screen

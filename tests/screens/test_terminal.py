@@ -20,7 +20,7 @@ def test_the_frame_is_painted_before_the_book_is_read(tmp_path: Path) -> None:
         terminal.until("reading the book")
         terminal.until("NOT YET")
         terminal.send("m\r")
-        terminal.until("undo")
+        terminal.until("✓ ")
         terminal.send("\x11")
         assert terminal.end() == 0
         assert all(code in terminal.seen for code in LEFT)

@@ -6,6 +6,7 @@ from datetime import date, timedelta
 import pytest
 
 from journal.plan.step import State, Step
+from journal.record.kinds.mowing import Mowing
 from journal.screens.page import Size
 from journal.screens.pages.today import PAGE
 from journal.screens.picture import plain_text
@@ -136,3 +137,39 @@ def test_away_from_today_the_ruler_says_so() -> None:
     rows = page(PretendSession().standing(date(2027, 5, 10)))
     assert "as of Mon 10 May 2027, 7 d ahead" in rows[0]
     assert "this day" in rows[1]
+
+
+def test_a_height_of_cut_stands_as_it_was_meant() -> None:
+    standing = PretendSession().standing(TODAY)
+    side = replace(standing.zones[2], cut_mm=57.15)
+    rows = page(replace(standing, zones=(*standing.zones[:2], side)))
+    at = next(row for row in rows if row.startswith(" side")).index("2.25")
+    assert next(row for row in rows if row.startswith(" front")).index("3.0 ") == at
+    plain = page(standing)
+    assert next(row for row in plain if row.startswith(" side"))[16:22] == "   3.0"
+
+
+def test_nothing_due_leaves_the_boundary_whole() -> None:
+    rows = page(replace(PretendSession().standing(TODAY), steps=()))
+    assert {row.index("│") for row in rows[1:5]} == {59}
+
+
+def test_names_that_begin_alike_can_still_be_told_apart() -> None:
+    first, second = ("the-long-bank-by-the-water-" + end for end in ("east", "west"))
+    standing = PretendSession().standing(TODAY)
+    zones = tuple(replace(standing.zones[0], zone=name) for name in (first, second))
+    named = [row for row in page(replace(standing, zones=zones)) if row.startswith(" the-lon")]
+    assert [row[1:16] for row in named] == ["the-lon…er-east", "the-lon…er-west"]
+
+
+def test_a_metric_book_has_whole_millimetres_everywhere() -> None:
+    settings = [
+        replace(entry, values=tuple((key, "metric" if key == "units" else value) for key, value in entry.values))
+        if entry.kind == "setting" and entry.what == "lawn" else entry
+        for entry in lawn_settings()
+    ]  # fmt: skip
+    cut = Mowing(id="1000", date=TODAY - DAY, zones=("front",), height_mm=99.06)
+    standing = PretendSession(entries=[*settings, cut]).standing(TODAY)
+    rows = page(standing)
+    assert any(row.endswith("front, at 99 mm") for row in map(str.rstrip, rows))
+    assert next(row for row in rows if row.startswith(" front"))[16:22] == "    76"

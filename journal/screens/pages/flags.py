@@ -6,18 +6,15 @@ from dataclasses import dataclass
 
 from rich.cells import cell_len
 
-from journal.line.words import USUAL, in_words
 from journal.record.day import spoken
 from journal.rules.flag import Flag
 from journal.screens.level import LEVEL_INKS, gravest_first
-from journal.screens.newest import by_id
 from journal.screens.page import Size
 from journal.screens.paper import LastPaper, Paper, press
 from journal.screens.picture import EMPTY_ROW, Ink, Picture, Row, Span, Target
-from journal.screens.rows import left, wrapped
-from journal.screens.telling import beneath, clears
+from journal.screens.rows import left
+from journal.screens.telling import beneath, details
 from journal.screens.title import title_row
-from journal.screens.today.ruler import BOUNDARY
 from journal.screens.today.steps import short, where
 from journal.screens.view import View
 from journal.standing import Standing
@@ -33,15 +30,15 @@ class Flags:
     name: str = "flags"
     keys: tuple[tuple[str, str], ...] = (
         ("Up Down", "flag by flag"),
-        ("Space", "the flag in full: why, what to do, what clears it, its entries and numbers"),
-        ("Enter", "the line that answers it, else a line that hides it for a week"),
+        ("Space", "the flag in full: why, what to do, what clears it, its entries, numbers and basis"),
+        ("Enter", "the line that clears it, ready to save; where there is none, the flag in full"),
         ("3", "the next zone, then all again"),
     )
 
     def draw(self, standing: Standing, view: View, size: Size) -> Picture:
         """The whole page."""
         about = f"Flags · {view.zone or 'all zones'}"
-        return PAPER(standing, view, size).picture(title_row(standing, view, size.width, about), size)
+        return PAPER(standing, view, size).picture(title_row(standing, view, size.width, about), size, view)
 
     def press(self, key: str, standing: Standing, view: View, size: Size) -> View | None:
         """Walk, open, scroll."""
@@ -64,9 +61,7 @@ def build(standing: Standing, view: View, size: Size) -> Paper:
     rows = sum(1 + len(more) for more in words.values()) + (len(hidden) + 2 if hidden else 0)
     roomy = not view.open and rows < size.height
     for flag in shown:
-        _draw(paper, flag, standing, min(22, rule))
-        for row in words[flag.id] if roomy else ():
-            paper.add(row)
+        _draw(paper, flag, standing, min(22, rule), words[flag.id] if roomy else [])
     if hidden:
         paper.add()
         paper.heading("OUT OF SIGHT", (Span("  by your own word; each comes back or can be taken back", Ink.DIM),))
@@ -82,7 +77,7 @@ def _of_zone(flags: Iterable[Flag], zone: str) -> list[Flag]:
     return [flag for flag in flags if not zone or not flag.zones or zone in flag.zones]
 
 
-def _draw(paper: Paper, flag: Flag, standing: Standing, rule: int) -> None:
+def _draw(paper: Paper, flag: Flag, standing: Standing, rule: int, beneath: list[Row]) -> None:
     since = f"{short(flag.rose):>6}" if paper.width < 110 else f"since {short(flag.rose):>6}"
     room = paper.width - 1 - 5 - rule - 1 - 14 - len(since) - 1
     row = (
@@ -93,8 +88,13 @@ def _draw(paper: Paper, flag: Flag, standing: Standing, rule: int) -> None:
         Span(left(flag.headline, max(8, room))),
         Span(f" {since}", Ink.DIM),
     )
-    if paper.stop(row, Target(0, line=answer(flag), flag=flag.id)):
-        paper.opened(_details(flag, standing, paper.width, whole=cell_len(flag.headline) <= room))
+    whole = cell_len(flag.headline) <= room
+    paper.stop(
+        row,
+        Target(0, line=advised(flag), flag=flag.id),
+        details=lambda: [*details(flag, standing, paper.width, whole=whole), EMPTY_ROW],
+        beneath=beneath,
+    )
 
 
 def _draw_hidden(paper: Paper, flag: Flag, standing: Standing, rule: int) -> None:
@@ -105,40 +105,12 @@ def _draw_hidden(paper: Paper, flag: Flag, standing: Standing, rule: int) -> Non
         Span(f" {left(where(flag.zones, standing.lawn), 13)} ", Ink.DIM),
         Span(flag.hidden, Ink.DIM),
     )
-    if paper.stop(row, Target(0, flag=flag.id)):
-        paper.opened(_details(flag, standing, paper.width, whole=False))
+    paper.stop(
+        row, Target(0, flag=flag.id), details=lambda: [*details(flag, standing, paper.width, whole=False), EMPTY_ROW]
+    )
 
 
-def answer(flag: Flag) -> str:
-    """The line in the flag's own advice, else one that hides it for a week."""
+def advised(flag: Flag) -> str:
+    """The line in the flag's own advice; '' where it names none."""
     found = _LINE.search(flag.do)
-    return found[1] if found else " ".join(("snooze", flag.rule, "7d", *flag.zones))
-
-
-def _details(flag: Flag, standing: Standing, width: int, *, whole: bool) -> list[Row]:
-    """Why, do, clears, entries, numbers, basis: a name at the left of each, a rule down the side.
-
-    The headline comes first unless the `whole` of it stands above.
-    """
-    facts = [] if whole else [("", flag.headline)]
-    facts += [("why", flag.why), ("do", flag.do), ("clears", clears(flag, standing))]
-    facts.append(("rose", spoken(flag.rose, standing.as_of)))
-    facts += [("entry", words) for words in _evidence(flag, standing)]
-    facts += [("number", f"{number.name}: {number.words}, {number.origin}") for number in flag.numbers.values()]
-    facts += [("basis", basis.words()) for basis in flag.basis]
-    rows: list[Row] = []
-    before = ""
-    for name, words in facts:
-        for line in wrapped(words, max(10, width - 18)):
-            label = name if name != before else ""
-            before = name
-            ink = Ink.STRONG if not name else Ink.PLAIN
-            rows.append((Span("     "), BOUNDARY, Span(f" {left(label, 8)} ", Ink.DIM), Span(line, ink)))
-    rows.append(())
-    return rows
-
-
-def _evidence(flag: Flag, standing: Standing) -> list[str]:
-    found = by_id(standing.history, flag.evidence)
-    said = (in_words(found[id], standing.lawn, standing.as_of) for id in flag.evidence if id in found)
-    return [words.replace(f" {USUAL}", "") for words in said]
+    return found[1] if found else ""

@@ -39,7 +39,7 @@ class Today:
 
     def draw(self, standing: Standing, view: View, size: Size) -> Picture:
         """The whole page."""
-        return PAPER(standing, view, size).picture(title_row(standing, view, size.width), size)
+        return PAPER(standing, view, size).picture(title_row(standing, view, size.width), size, view)
 
     def press(self, key: str, standing: Standing, view: View, size: Size) -> View | None:
         """Walk, open, scroll."""
@@ -74,6 +74,9 @@ PAPER = LastPaper(build)
 _RECENT_DAYS = 7
 """So long after a treatment its safety words stand on the page."""
 
+_EXAMPLE = 34
+"""Columns for a line to type, beside what it says."""
+
 _MOST_LAST = 16
 """Entries listed at most: what is older is for the Season page."""
 
@@ -104,8 +107,10 @@ def _welcome(paper: Paper, standing: Standing, room: int) -> None:
     paper.add((Span(" "), Span("Type what you did and press Enter. The row under the line says what it means.")))
     paper.add()
     lines = examples(standing.lawn)
-    width = min(44, max(len(line) for line, _ in lines) + 2)
+    width = min(_EXAMPLE, max(len(line) for line, _ in lines) + 2)
     for line, says in lines[: max(3, room - 9)]:
-        row = (Span(" "), Span("  "), Span(left(line, width), Ink.KEY), Span(f" {says}", Ink.DIM))
+        # A line longer than its column speaks for itself.
+        words = "" if len(line) > width else f" {says}"
+        row = (Span(" "), Span("  "), Span(left(line, width) if words else line, Ink.KEY), Span(words, Ink.DIM))
         paper.stop(row, Target(0, line=line))
     draw_zones(paper, standing)

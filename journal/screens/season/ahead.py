@@ -70,22 +70,27 @@ def told(scene: Scene, names: Sequence[str], cell: int) -> tuple[Said, ...]:
 def _said(scene: Scene, step: Step) -> Said:
     head = f"{step.title or step.step} {zone_words(scene.lawn, step.zones)}".strip()
     waits = "" if step.waits_for.startswith("opens") else step.waits_for
-    tail = "; ".join(part for part in (step.why, step.amount, waits, _dates(scene, step)) if part)
-    return Said(f"{head}: {tail}." if tail else f"{head}.", _word(step), Ink.AHEAD, line=step.line)
+    tail = "; ".join(part for part in (step.why, step.amount, waits, _dates(scene, step, best=True)) if part)
+    first = step.why if step.state is State.LATE else ""
+    short = ", ".join(part for part in (first, _dates(scene, step, best=False) or waits or step.why) if part)
+    return Said(
+        f"{head}: {tail}." if tail else f"{head}.", _word(step), Ink.LATE if step.state is State.LATE else Ink.AHEAD,
+        line=step.line, brief=f"{head}: {short}." if short else f"{head}.", ahead=True,
+    )  # fmt: skip
 
 
 def _word(step: Step) -> str:
     return {State.WAITING: "soon", State.BARRED: "not yet"}.get(step.state, step.state.value)
 
 
-def _dates(scene: Scene, step: Step) -> str:
+def _dates(scene: Scene, step: Step, *, best: bool) -> str:
     def day(when: date) -> str:
         return day_words(when.toordinal(), scene.today)
 
     if step.earliest is None:
         return ""
     parts = [f"opens {day(step.earliest)}"] if step.earliest > scene.standing.as_of else []
-    if step.best is not None:
+    if step.best is not None and best:
         parts.append(f"best {day(step.best[0])} to {day(step.best[1])}")
     if step.latest is not None:
         parts.append(f"by {day(step.latest)}")

@@ -1,4 +1,4 @@
-"""Numbers as the grid and the pane write them: inches or centimetres, pounds or grams, Fahrenheit or Celsius."""
+"""Numbers as the grid and the pane write them: inches or millimetres, pounds or grams, Fahrenheit or Celsius."""
 
 from collections.abc import Collection
 from datetime import date
@@ -37,20 +37,26 @@ def small(digits: str) -> str:
 
 
 def height_number(height_mm: float, metric: bool) -> str:
-    """`3.0` inches, `7.6` centimetres."""
-    return f"{height_mm / 10:.1f}" if metric else f"{height_mm / INCH:.1f}"
-
-
-def height(height_mm: float, metric: bool) -> str:
-    """`3.0 in`, `7.6 cm`."""
-    return f"{height_number(height_mm, metric)} {'cm' if metric else 'in'}"
+    """`3.0` or, where that was meant, `2.25` inches; `75` millimetres."""
+    if metric:
+        return f"{height_mm:.0f}"
+    inches = f"{height_mm / INCH:.2f}"
+    return inches.removesuffix("0")
 
 
 def height_texts(height_mm: float, metric: bool) -> tuple[str, ...]:
-    """For a cell: tenths raised, none where they are nought; then whole ones, `+` where these need two places."""
-    whole_part, _, tenth = height_number(height_mm, metric).partition(".")
-    whole = str(int(height_mm / (10 if metric else INCH) + 0.5 + _ROUNDING))
-    return f"{whole_part}{small(tenth)}" if tenth != "0" else whole_part, whole, "+"
+    """For a cell. Inches: what follows the point raised, tenths alone where there is less room, then whole inches.
+
+    Millimetres: `75`, then with the last digit raised, then tens. `+` where one place is not enough.
+    """
+    if metric:
+        number = height_number(height_mm, metric)
+        tens = str(int(height_mm / 10 + 0.5 + _ROUNDING))
+        return f"{number:<3}", f"{number[:-1]}{small(number[-1])}", tens, "+"
+    whole, _, part = height_number(height_mm, metric).partition(".")
+    full, _, tenth = f"{height_mm / INCH + _ROUNDING:.1f}".partition(".")
+    near = str(int(height_mm / INCH + 0.5 + _ROUNDING))
+    return whole if part == "0" else f"{whole}{small(part)}", f"{full}{small(tenth)}", near, "+"
 
 
 def depth_number(depth_mm: float, metric: bool) -> str:

@@ -1,7 +1,7 @@
 """Rows of marks: the label, the cells, the number now."""
 
 from journal.screens.picture import Ink, Row, Span
-from journal.screens.rows import left
+from journal.screens.rows import left, middle
 from journal.screens.season.cells import COUNT
 from journal.screens.season.layout import LABEL, SHORT_NOW, Layout
 from journal.screens.season.mark import Now, Strip
@@ -22,7 +22,8 @@ def strip_row(strip: Strip, scene: Scene, plan: Layout, *, cursor: int | None, i
 
 
 def _row(strip: Strip, scene: Scene, plan: Layout, cursor: int | None, *, inner: bool) -> Row:
-    label = left(f"{' ' if inner else ''}{strip.label}", LABEL - 1) + " "
+    margin = " " if inner else ""
+    label = left(margin + middle(strip.label, LABEL - 1 - len(margin)), LABEL - 1) + " "
     spans = [Span(label, _label_ink(lit=cursor is not None, inner=inner))]
     line = scene.now if scene.cells.at(scene.today) is not None else -1
     text, ink = "", Ink.PLAIN

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from journal.record.entry import Entry
 from journal.screens.picture import Ink
 
 
@@ -82,18 +83,21 @@ class Drawn:
 
 @dataclass(frozen=True, slots=True)
 class Said:
-    """One sentence about a cell. `entry` is what it tells of, `flag` and `line` what Enter may take up.
+    """One sentence about a cell. `logged` is the entry it tells of, `flag` and `line` what Enter may take up.
 
+    `brief` is the same for one row ('' where the sentence is brief enough), `ahead` marks what is still to be done.
     `idle` marks a sentence that says there is nothing: it is told only where the cursor stands.
     """
 
     text: str
     when: str = ""
     ink: Ink = Ink.PLAIN
-    entry: str = ""
+    logged: Entry | None = None
     flag: str = ""
     line: str = ""
     idle: bool = False
+    brief: str = ""
+    ahead: bool = False
 
 
 def idle(text: str) -> Said:

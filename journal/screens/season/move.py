@@ -25,11 +25,11 @@ def moved(key: str, standing: Standing, view: View, size: Size) -> View | None:
     row = max(0, min(view.row if view.row >= 0 else comes_in, last))
     cell = cursor_cell(view, scene, plan)
     here = view.but(row=row, cell=cell)
-    if view.row < 0 and key in ("left", "right", "up", "down"):
+    if view.row < 0 and key in ("left", "right", "up", "down", "wheelup", "wheeldown"):
         return here
     match key:
-        case "left" | "right":
-            return here.but(cell=_within(cell + (1 if key == "right" else -1), plan.hidden))
+        case "left" | "right" | "wheelup" | "wheeldown":
+            return here.but(cell=_within(cell + (1 if key in ("right", "wheeldown") else -1), plan.hidden))
         case "up" | "down":
             way = -1 if (key == "up") is not view.years else 1
             return here.but(row=max(0, min(last, row + way)))

@@ -2,17 +2,20 @@
 
 from collections.abc import Mapping
 
+from journal.line.say import say
 from journal.screens.page import Size
 from journal.screens.picture import Picture, Row, Span, Target
 from journal.screens.rows import page
 from journal.screens.season.axis import axis_rows
 from journal.screens.season.board import NO_STOP, lane_lines
+from journal.screens.season.cells import COUNT
 from journal.screens.season.frame import cells_of, cursor_cell, lane_of, title_words
 from journal.screens.season.grid import cursor_row, rule_row, strip_row
 from journal.screens.season.lane import lanes
 from journal.screens.season.layout import LOWEST, NARROWEST, WIDER, WIDEST, Layout, layout, too_small
 from journal.screens.season.pane import Block, blocks, body, title
-from journal.screens.season.scene import scene_of
+from journal.screens.season.scene import Scene, scene_of
+from journal.screens.season.summary import summary_rows
 from journal.screens.season.years import scene_of_axis, year_lines
 from journal.screens.title import title_row
 from journal.screens.view import View
@@ -54,26 +57,35 @@ def draw(standing: Standing, view: View, size: Size) -> Picture:
     left = size.height - len(rows) - 1
     if left >= 0:
         columns = 3 if size.width >= WIDEST else 2 if size.width >= WIDER else 1
+        sums = [] if view.years else summary_rows(scene, size.width, left)
         rows += [
             title(scene, cell, lane, size.width),
-            *body(told, size.width, left, columns, more_by="" if view.open else "Space"),
+            *body(told, size.width, left - len(sums), columns, opened=view.open),
+            *sums,
         ]
-    under = _under(told[0], here, plan, cell) if view.row >= 0 and told else None
+    under = _under(scene, told[0], here, plan, cell) if view.row >= 0 and told else None
     return Picture(page(rows, size.width, size.height), _targets(stops, plan), under)
 
 
 def _targets(stops: Mapping[int, int], plan: Layout) -> tuple[Target, ...]:
-    """A target for each stop in the order of the stops; one that is not shown stands on no row."""
+    """A target for each stop in the order of the stops; one that is not shown stands on no row.
+
+    A press on the label or the number now is one on the lane, on the grid one on its cell.
+    """
     left = plan.column(plan.hidden)
-    return tuple(Target(stops.get(stop, -1), left, left + plan.grid) for stop in range(max(stops, default=-1) + 1))
+    cells = (left, plan.hidden, plan.cell, COUNT - plan.hidden)
+    return tuple(
+        Target(stops.get(stop, -1), 0, left + plan.grid + plan.now, cells=cells)
+        for stop in range(max(stops, default=-1) + 1)
+    )
 
 
-def _under(own: Block, row: int, plan: Layout, cell: int) -> Target:
+def _under(scene: Scene, own: Block, row: int, plan: Layout, cell: int) -> Target:
     """What Enter and Delete mean: the newest entry of the cell, else the flag, else the line of its step."""
-    entry = next((said for said in reversed(own.said) if said.entry), None)
+    entry = next((said.logged for said in reversed(own.said) if said.logged is not None), None)
     flag = next((said.flag for said in own.said if said.flag), "")
     left = plan.column(cell)
     if entry is not None:
-        return Target(row, left, left + plan.cell, entry.line, entry.entry, flag)
+        return Target(row, left, left + plan.cell, say(entry, scene.lawn), entry.id, flag)
     step = next((said.line for said in own.said if said.line), "")
     return Target(row, left, left + plan.cell, step, "", flag)

@@ -1,4 +1,4 @@
-"""Everything in a cell, in words: the lane under the cursor first, then the others."""
+"""Everything in a cell, in words: the lane under the cursor first, then the gravest flag, the done and the ahead."""
 
 from collections import Counter
 from collections.abc import Sequence
@@ -6,33 +6,67 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from journal.screens.picture import Ink, Row, Span
-from journal.screens.rows import cut, filled, wrapped
+from journal.screens.rows import clipped, cut, ends, filled, wrapped
 from journal.screens.season.figures import counted, day_words, short_day
 from journal.screens.season.lane import Lane
+from journal.screens.season.lanes.flags import NAME as FLAGS
 from journal.screens.season.mark import Said
 from journal.screens.season.scene import Scene
 
-NAME, WHEN = 9, 8
+NAME, WHEN = 9, 7
 GUTTER = " │"
 
 
 @dataclass(frozen=True, slots=True)
 class Block:
-    """What one lane says of the cell."""
+    """What one lane says of the cell. `fewer` says it with less, `brief` with a row a sentence; empty: as `said`."""
 
     name: str
     said: tuple[Said, ...]
+    fewer: tuple[Said, ...] = ()
+    brief: tuple[Said, ...] = ()
 
 
 def blocks(scene: Scene, lanes: Sequence[Lane], cell: int, first: Lane | None) -> tuple[Block, ...]:
-    """The lane of the cursor, whatever it has to say; then those that have anything to tell."""
-    found = [Block(first.name, first.words(scene, cell))] if first else []
-    for lane in lanes:
-        if lane is not first:
-            said = tuple(one for one in lane.words(scene, cell) if not one.idle)
-            if said:
-                found.append(Block(lane.name, said))
+    """The lane of the cursor, whatever it has to say; then of the others the flags, a row each, what was done, what
+    lies ahead, and how things stand.
+    """
+    found = [Block(first.name, words(first, scene, cell))] if first else []
+    told = {
+        lane.name: tuple(one for one in words(lane, scene, cell) if not one.idle) for lane in lanes if lane is not first
+    }
+    flags = told.pop(FLAGS, ())
+    if flags:
+        found.append(Block(FLAGS, flags, tuple(replace(one, text=one.brief) for one in flags), (_gravest(flags),)))
+    for part in (_done, _ahead, _state):
+        for name, said in told.items():
+            some = tuple(one for one in said if part(one))
+            if some:
+                found.append(Block(name, some))
     return tuple(found)
+
+
+def words(lane: Lane, scene: Scene, cell: int) -> tuple[Said, ...]:
+    """What a lane says of a cell, put together once for a scene."""
+    return scene.once(("words", lane.name, cell), lambda: lane.words(scene, cell))
+
+
+def _gravest(flags: Sequence[Said]) -> Said:
+    """One row for all: the gravest, and beside its level how many more there are (`late +2`, nine at most)."""
+    first, more = flags[0], len(flags) - 1
+    return replace(first, when=f"{first.when} +{min(9, more)}") if more else first
+
+
+def _done(said: Said) -> bool:
+    return said.logged is not None
+
+
+def _ahead(said: Said) -> bool:
+    return said.ahead
+
+
+def _state(said: Said) -> bool:
+    return said.logged is None and not said.ahead
 
 
 def title(scene: Scene, cell: int, first: Lane | None, width: int) -> Row:
@@ -69,11 +103,18 @@ def where_words(scene: Scene, cell: int) -> str:
     return f"{far}, {grows}" if grows else far
 
 
-def lines(block: Block, width: int) -> list[Row]:
-    """A block as rows: name, day or mark, sentence."""
+FULL, FEWER, BRIEF = 0, 1, 2
+"""How much a block says."""
+
+
+def lines(block: Block, width: int, much: int) -> list[Row]:
+    """A block as rows: name, day or mark, sentence; `much` is FULL, FEWER or BRIEF."""
     rows: list[Row] = []
-    for said in _together(block.said):
-        for index, line in enumerate(wrapped(said.text, max(10, width - NAME - WHEN - 1))):
+    room = max(10, width - NAME - WHEN - 1)
+    forms = {FULL: block.said, FEWER: block.fewer or block.said, BRIEF: block.brief or block.said}
+    for said in _together(forms[much]):
+        told = [clipped(said.brief or said.text, room)] if much == BRIEF else wrapped(said.text, room)
+        for index, line in enumerate(told):
             rows.append(
                 (
                     Span(f" {'' if rows else block.name:<{NAME - 1}}", Ink.TITLE),
@@ -95,21 +136,40 @@ def _together(said: Sequence[Said]) -> list[Said]:
     return found
 
 
-def body(found: Sequence[Block], width: int, height: int, columns: int, *, more_by: str) -> list[Row]:
+_OPENED = ((FULL, FULL), (FULL, FEWER), (FULL, BRIEF))
+_CLOSED = (*_OPENED, (BRIEF, BRIEF))
+
+
+def body(found: Sequence[Block], width: int, height: int, columns: int, *, opened: bool) -> list[Row]:
     """Exactly `height` rows, in one to three columns that are read one after another.
 
-    What does not fit is counted; `more_by` names the key that shows it, if there is one.
+    In full where that fits; else all but the first block with fewer words; else, unless it was `opened`, that one
+    too. What still does not fit is counted.
     """
     if height <= 0:
         return []
     wide = (width - len(GUTTER) * (columns - 1)) // columns
-    flow = _flow([lines(block, wide) for block in found], height, columns)
+    flow: list[list[Row]] = [[]]
+    forms: Sequence[tuple[int, int]] = _OPENED if opened else _CLOSED
+    if sum(len(block.said) for block in found) > height * columns:
+        forms = forms[2:]  # there is no room for a row each: longer forms need not be tried
+    for first, others in forms:
+        poured = [lines(block, wide, others if at else first) for at, block in enumerate(found)]
+        flow = _flow(poured, height, columns)
+        if len(flow) <= columns:
+            break
     more = sum(len(column) for column in flow[columns:])
     shown = flow[:columns]
     if more:
-        shown[-1][-1] = (Span(f" +{more + 1} more{f': {more_by}' if more_by else ''}", Ink.KEY),)
+        shown[-1][-1] = _counted(shown[-1][-1], more, wide, opened=opened)
     tall = max((len(column) for column in shown), default=0)
     return [_across(shown, at, wide, columns) for at in range(tall)] + [()] * (height - tall)
+
+
+def _counted(row: Row, more: int, width: int, *, opened: bool) -> Row:
+    """The last row there is room for, with the count of the others at its end."""
+    tail = f" +{more} more{'' if opened else ': Space'}"
+    return ends(row, (Span(tail, Ink.KEY),), width)
 
 
 def _across(shown: Sequence[Sequence[Row]], at: int, wide: int, columns: int) -> Row:
@@ -123,23 +183,23 @@ def _across(shown: Sequence[Sequence[Row]], at: int, wide: int, columns: int) ->
 
 
 def _flow(found: Sequence[list[Row]], height: int, columns: int) -> list[list[Row]]:
-    """Blocks in columns: the first alone in its own where there are several, the others shared out evenly."""
-    if columns == 1 or len(found) < 2:
-        return _poured(found, height, height)
-    first = _poured(found[:1], height, height)
-    rest = sum(len(block) for block in found[1:])
-    even = max(1, -(-rest // (columns - len(first)))) if len(first) < columns else height
-    return first + _poured(found[1:], height, min(height, even))
+    """Blocks in columns as even as can be without parting one; more columns than there are when they do not fit."""
+    rows = sum(len(block) for block in found)
+    for even in range(max(1, -(-rows // columns)), height + 1):
+        flow = _poured(found, even, whole=True)
+        if len(flow) <= columns and all(len(column) <= height for column in flow):
+            return flow
+    return _poured(found, height, whole=False)
 
 
-def _poured(found: Sequence[list[Row]], height: int, even: int) -> list[list[Row]]:
-    """Blocks one after another: a new column once `even` rows are reached, or the height is."""
+def _poured(found: Sequence[list[Row]], height: int, *, whole: bool) -> list[list[Row]]:
+    """Blocks one after another in columns of a height; a `whole` one is not parted but goes to the next column."""
     flow: list[list[Row]] = [[]]
     for block in found:
-        if flow[-1] and len(flow[-1]) >= even:
+        if whole and flow[-1] and len(flow[-1]) + len(block) > height:
             flow.append([])
         for row in block:
-            if len(flow[-1]) == height:
+            if not whole and len(flow[-1]) == height:
                 flow.append([])
             flow[-1].append(row)
     return flow

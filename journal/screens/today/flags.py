@@ -1,10 +1,12 @@
 """The gravest flags in words, where there is room for them beside the plan."""
 
+from functools import partial
+
 from journal.screens.level import LEVEL_INKS
 from journal.screens.paper import Paper
 from journal.screens.picture import Ink, Span, Target
 from journal.screens.rows import left
-from journal.screens.telling import beneath
+from journal.screens.telling import beneath, details
 from journal.screens.today.steps import where
 from journal.standing import Standing
 
@@ -25,8 +27,11 @@ def draw_flags(paper: Paper, standing: Standing, most: int, *, full: bool) -> No
             Span(flag.headline),
             Span("" if full else f"   clears with {flag.clears}", Ink.DIM),
         )
-        paper.stop(row, Target(0, flag=flag.id))
-        for under in beneath(flag, standing, paper.width) if full else ():
-            paper.add(under)
+        paper.stop(
+            row,
+            Target(0, flag=flag.id),
+            details=partial(details, flag, standing, paper.width, whole=True),
+            beneath=beneath(flag, standing, paper.width) if full else (),
+        )
     if len(flags) > most:
         paper.add((Span(" "), Span(f"{len(flags) - most} more on page 3", Ink.DIM)))

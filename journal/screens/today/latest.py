@@ -1,5 +1,8 @@
 """LAST: what was written down, newest first. COMING UP: what opens after that."""
 
+from datetime import date
+from functools import partial
+
 from journal.line.say import say
 from journal.line.words import summary
 from journal.plan.step import State, Step
@@ -31,18 +34,24 @@ def draw_latest(paper: Paper, standing: Standing, rows: int) -> None:
         other = beside[at] if at < len(beside) else EMPTY_ROW
         if at < len(entries):
             entry = entries[at]
-            row = entry_row(entry, standing.lawn)
-            target = Target(0, line=say(entry, standing.lawn) if paper.here else "", entry=entry.id)
-            paper.stop((*filled(row, half - 3), Span("   "), *other) if beside else row, target, lit=1, main=False)
+            row = entry_row(entry, standing.lawn, standing.as_of)
+            paper.stop(
+                (*filled(row, half - 3), Span("   "), *other) if beside else row,
+                Target(0, entry=entry.id),
+                lit=1,
+                main=False,
+                line=partial(say, entry, standing.lawn),
+            )
         else:
             paper.add((Span(" " * half), *other))
 
 
-def entry_row(entry: Entry, lawn: Lawn) -> Row:
-    """`Sun  2 May  rain    0.3 in`."""
+def entry_row(entry: Entry, lawn: Lawn, as_of: date) -> Row:
+    """`Sun  2 May  rain    0.3 in`; of another year its number stands for the weekday: ` 2 May 2026`."""
     day = entry.date
     about = "~" if entry.about else " "
-    words = f"{WEEKDAYS[day.weekday()].title()} {day.day:>2} {MONTHS[day.month - 1].title()}"
+    words = f"{day.day:>2} {MONTHS[day.month - 1].title()}"
+    words = f"{WEEKDAYS[day.weekday()].title()} {words} " if day.year == as_of.year else f"{words} {day.year}"
     remark = f"  -- {entry.remark}" if entry.remark else ""
     return (
         Span(" "),

@@ -10,8 +10,8 @@ from journal.plan.step import State, Step
 from journal.record.day import MONTHS, spoken
 from journal.record.lawn import Lawn
 from journal.screens.paper import Paper
-from journal.screens.picture import EMPTY_ROW, Ink, Row, Span, Target
-from journal.screens.rows import filled, left, text, wrapped
+from journal.screens.picture import Ink, Row, Span, Target
+from journal.screens.rows import filled, left, middle, text, wrapped
 from journal.screens.today.ruler import BOUNDARY, Ruler, closed, reason
 from journal.standing import Standing
 
@@ -34,14 +34,14 @@ class Columns:
     much: int
 
     @classmethod
-    def fitting(cls, width: int, ruler: Ruler, whats: Iterable[str]) -> "Columns":
-        """What the ruler leaves; the first column is no wider than it has to be."""
+    def fitting(cls, width: int, ruler: Ruler, whats: Iterable[str], muches: Iterable[str]) -> "Columns":
+        """What the ruler leaves; the first column and the last are no wider than they have to be."""
         room = width - 7 - ruler.width
         longest = max((cell_len(what) for what in whats), default=8)
         what = max(8, min(longest, room * 2 // 5))
         if width < 110:
             return cls(what, max(0, room - what - 1), 0)
-        much = min(34, room * 3 // 10)
+        much = max(8, min(max((cell_len(much) for much in muches), default=0), room * 3 // 10))
         return cls(what, room - what - much - 2, much)
 
 
@@ -76,19 +76,24 @@ def draw_steps(paper: Paper, standing: Standing, ruler: Ruler, *, named: bool, a
     """Both groups, with the boundary running through them; `airy` parts them by a row."""
     steps = of_zone(standing.steps, paper.view.zone)
     first, waiting = do(steps, standing.as_of), not_yet(steps, standing.as_of)
-    columns = Columns.fitting(paper.width, ruler, (_what(step, standing.lawn) for step in (*first, *waiting)))
+    columns = Columns.fitting(
+        paper.width,
+        ruler,
+        (_what(step, standing.lawn) for step in (*first, *waiting)),
+        (*(_much(step, waits=False) for step in first), *(_much(step, waits=True) for step in waiting)),
+    )
     paper.heading(left("DO", 5), _headings(columns) + ruler.heading(named=named))
     for step in first:
         _draw(paper, step, standing, ruler, columns)
     if not first:
-        paper.add(_nothing("nothing is due", columns, ruler))
+        paper.add(_nothing("nothing is due", paper.width, ruler))
     if airy:
         paper.add((Span(" " * (paper.width - ruler.width)), *ruler.blank()))
     paper.heading(left("NOT YET", 7), (Span(" " * (paper.width - 8 - ruler.width)), *ruler.blank()))
     for step in waiting:
         _draw(paper, step, standing, ruler, columns)
     if not waiting:
-        paper.add(_nothing("nothing has to wait", columns, ruler))
+        paper.add(_nothing("nothing has to wait", paper.width, ruler))
 
 
 def _headings(columns: Columns) -> Row:
@@ -98,9 +103,8 @@ def _headings(columns: Columns) -> Row:
     return text(words, Ink.DIM)
 
 
-def _nothing(words: str, columns: Columns, ruler: Ruler) -> Row:
-    room = columns.what + columns.why + columns.much + (7 if columns.much else 6)
-    return (Span(" "), Span(left(words, room), Ink.DIM), *ruler.blank())
+def _nothing(words: str, width: int, ruler: Ruler) -> Row:
+    return (Span(" "), Span(left(words, width - ruler.width - 1), Ink.DIM), *ruler.blank())
 
 
 def _draw(paper: Paper, step: Step, standing: Standing, ruler: Ruler, columns: Columns) -> None:
@@ -109,17 +113,22 @@ def _draw(paper: Paper, step: Step, standing: Standing, ruler: Ruler, columns: C
     ink = Ink.BARRED if waits else INKS.get(step.state, Ink.PLAIN)
     what = _what(step, standing.lawn)
     why = _why(step, columns, waits=waits)
-    row = [Span(" "), Span(left(word, 5), ink), Span(left(what, columns.what), Ink.STRONG if not waits else Ink.PLAIN)]
+    named = left(middle(what, columns.what), columns.what)
+    row = [Span(" "), Span(left(word, 5), ink), Span(named, Ink.PLAIN if waits else Ink.STRONG)]
     row.append(Span(f" {left(why, columns.why)}"))
     if columns.much:
         row.append(Span(f" {left(_much(step, waits=waits), columns.much)}"))
     row.append(Span(" "))
     row += ruler.row(step, standing.history, standing.lawn.units)
-    if paper.stop(row, Target(0, line=step.line)):
-        room = paper.width - ruler.width
-        through = ruler.blank() if room >= 56 else EMPTY_ROW
-        rows = _details(step, room if through else paper.width, standing.as_of)
-        paper.opened([(*filled(row, room), *through) for row in rows] if through else rows)
+    paper.stop(row, Target(0, line=step.line), details=lambda: _opened(step, standing.as_of, paper.width, ruler))
+
+
+def _opened(step: Step, as_of: date, width: int, ruler: Ruler) -> list[Row]:
+    """The details, beside the boundary where there is room for both."""
+    room = width - ruler.width
+    if room < 56:
+        return _details(step, width, as_of)
+    return [(*filled(row, room), *ruler.blank()) for row in _details(step, room, as_of)]
 
 
 def _what(step: Step, lawn: Lawn) -> str:

@@ -9,7 +9,7 @@ from journal.record.unit import Dimension, unit_for
 from journal.rules.flag import Flag, Level
 from journal.screens.paper import Paper
 from journal.screens.picture import Ink, Row, Span
-from journal.screens.rows import clipped, left, right
+from journal.screens.rows import clipped, left, middle, right
 from journal.standing import Standing, ZoneFacts
 
 NO_NUMBER = "·"
@@ -31,15 +31,18 @@ def draw_zones(paper: Paper, standing: Standing) -> None:
     unit = "lb/k" if units == "us" else "g/m2"
     area = "sq ft" if units == "us" else "m2"
     water = f"water 7 d, {_unit(Dimension.LENGTH, units)}"
-    words = f"{left('', name - 4)}{right(area, 7)} {right('cut', 4)} {right('days', 5)}    "
+    words = f"{left('', name - 4)}{right(area, 7)} {right('cut', 5)} {right('days', 5)}    "
     words += f"{left(f'N {unit}{cap}', 5 + bar + 1)}  {left(water, 15 if bar == 12 else 22)} stage"
+    cuts = _cuts(facts, units)
     paper.add()
     paper.add((Span(" "), Span("ZONE", Ink.TITLE), Span(words, Ink.DIM)))
     for zone in facts:
-        paper.add(_row(zone, standing.flags, units, name, bar, paper.width, standing.as_of))
+        paper.add(_row(zone, standing.flags, units, name, bar, paper.width, standing.as_of, cuts[zone.zone]))
 
 
-def _row(zone: ZoneFacts, flags: tuple[Flag, ...], units: str, name: int, bar: int, width: int, as_of: date) -> Row:
+def _row(
+    zone: ZoneFacts, flags: tuple[Flag, ...], units: str, name: int, bar: int, width: int, as_of: date, cut: str
+) -> Row:
     late = _worst(flags, zone.zone, ("mow-gap",))
     fed = _worst(flags, zone.zone, ("feed-year", "feed-overdue"))
     dry = _worst(flags, zone.zone, ("water-deficit", "water-week", "seedbed-dry"))
@@ -47,9 +50,9 @@ def _row(zone: ZoneFacts, flags: tuple[Flag, ...], units: str, name: int, bar: i
     share = zone.n_g_per_m2 / zone.n_cap_g_per_m2 if zone.n_cap_g_per_m2 else 0.0
     row = [
         Span(" "),
-        Span(left(zone.zone, name), Ink.STRONG),
+        Span(left(middle(zone.zone, name - 1), name), Ink.STRONG),
         Span(right(_number(zone.area_m2, Dimension.AREA, units, 0), 7)),
-        Span(right(_number(zone.cut_mm, Dimension.LENGTH, units, 1 if units == "us" else 0), 5)),
+        Span(right(cut, 6)),
         Span(right(NO_NUMBER if zone.mown_days_ago is None else f"{zone.mown_days_ago}", 6)),
         Span(" ! " if late else "   ", Ink.LATE),
         Span(right(f"{nitrogen:.1f}", 4)),
@@ -93,6 +96,16 @@ def _worst(flags: Iterable[Flag], zone: str, rules: tuple[str, ...]) -> bool:
 
 def _number(value: float | None, dimension: Dimension, units: str, places: int) -> str:
     return NO_NUMBER if value is None else f"{in_unit(value, unit_for(dimension, units)):,.{places}f}"
+
+
+def _cuts(facts: list[ZoneFacts], units: str) -> dict[str, str]:
+    """Zone -> its height of cut as it was meant, the points under each other: `3.0 `, `2.25`; whole millimetres."""
+    if units != "us":
+        return {zone.zone: _number(zone.cut_mm, Dimension.LENGTH, units, 0) for zone in facts}
+    fine = {zone.zone: _number(zone.cut_mm, Dimension.LENGTH, units, 2) for zone in facts}
+    if all(words.endswith("0") or words == NO_NUMBER for words in fine.values()):
+        return {zone: words.removesuffix("0") for zone, words in fine.items()}
+    return {zone: f"{words[:-1]} " if words.endswith("0") else words for zone, words in fine.items()}
 
 
 def _unit(dimension: Dimension, units: str) -> str:

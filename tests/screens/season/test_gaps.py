@@ -68,6 +68,13 @@ def test_no_gap_in_a_seedbed_and_none_at_rest() -> None:
     assert _gap(bed, see("2027-05-15", "dormant", "front"), see("2027-05-31", "green", "front")) is not None
 
 
+def test_after_a_rest_it_is_counted_from_green_up() -> None:
+    rest = (see("2027-05-15", "dormant", "front"), see("2027-05-28", "green", "front"))
+    found = _gap(date(2027, 6, 1), *rest)
+    assert found is not None
+    assert (found.days, found.cut, found.shade) == (4, False, "")
+
+
 def test_the_seedbed_ends_with_the_first_cut_from_day_21() -> None:
     cuts = (sow("2027-05-01", 9, "front"), mow("2027-05-28", 3, "front"))
     scene = _scene(date(2027, 6, 6), *cuts)

@@ -199,7 +199,14 @@ def test_what_is_done_or_missed_or_elsewhere_is_not_ahead() -> None:
 def test_two_cuts_in_one_week_stand_out() -> None:
     scene = _scene(mow("2027-04-24", 3, "front"), mow("2027-04-27", 2.5, "front"), by_day=False)
     assert _marks("Mow", scene)[35].ink is Ink.STRONG
-    assert _marks("Mow", scene)[35].texts == ("2⁵", "3", "+")
+    assert _marks("Mow", scene)[35].texts == ("2⁵", "2⁵", "3", "+")
+
+
+def test_a_height_is_shown_as_it_was_meant() -> None:
+    scene = _scene(mow("2027-05-01", 2.25, "front"))
+    mark = _marks("Mow", scene)[34]
+    assert [mark.drawn(width) for width in (1, 2, 3)] == ["2", "2³", "2²⁵"]
+    assert _now("Mow", scene).words == "since 2.25"
 
 
 def test_the_worst_zone_shows() -> None:
@@ -211,13 +218,13 @@ def test_the_worst_zone_shows() -> None:
     assert [row.label for row in drawn(LANES["Mow"], scene).zones] == ["front", "back", "verge"]
 
 
-def test_a_metric_book_counts_centimetres() -> None:
+def test_a_metric_book_counts_millimetres() -> None:
     scene = _scene(set_("lawn", "", units="metric"), mow("2027-05-01", 3, "front"), mow("2027-05-02", 4.2, "front"))
     strip = drawn(LANES["Mow"], scene).strip
-    assert strip.label == "Mow cm"
+    assert strip.label == "Mow mm"
     assert [mark.drawn(2) for mark in strip.marks[34:36]] == ["7⁶", "11"]
     assert [mark.drawn(1) for mark in strip.marks[34:36]] == ["8", "+"]
-    assert strip.marks[35].drawn(3) == "10⁷"
+    assert [mark.drawn(3) for mark in strip.marks[34:36]] == ["76 ", "107"]
 
 
 def test_weather_is_left_out_where_there_is_none() -> None:

@@ -130,6 +130,6 @@ def test_targets_are_numbered_as_the_rows_the_cursor_walks() -> None:
     picture = PAGE.draw(_book(), START, SIZE)
     labels = [plain_text(picture.rows[target.row])[:4].strip() for target in picture.targets]
     assert labels == ["Flag", "Mow", "Feed", "Prot", "Seed", "Soil", "Wate", "Look", "High", "Rain"]
-    assert {(target.left, target.right) for target in picture.targets} == {(8, 61)}
+    assert {(target.left, target.right) for target in picture.targets} == {(0, 80)}
     years = PAGE.draw(_book(), START.but(years=True, top=1), SIZE)
     assert [plain_text(years.rows[target.row])[:4] for target in years.targets] == ["2027", "2026"]

@@ -85,7 +85,7 @@ def _draw(scene: Scene) -> Drawn:
     return Drawn(strip, tuple(zones) if differ else ())
 
 
-def _year(scene: Scene, zone: str) -> tuple[float, float]:
+def nitrogen_of(scene: Scene, zone: str) -> tuple[float, float]:
     """Nitrogen of the calendar year so far, and its cap, in g/m2."""
     return scene.once(("nitrogen", zone), lambda: _reckoned(scene, zone))
 
@@ -99,7 +99,7 @@ def _reckoned(scene: Scene, zone: str) -> tuple[float, float]:
 
 
 def _now(scene: Scene, zones: tuple[str, ...]) -> Now:
-    used, cap = max((_year(scene, zone) for zone in zones), key=lambda pair: pair[0] / pair[1])
+    used, cap = max((nitrogen_of(scene, zone) for zone in zones), key=lambda pair: pair[0] / pair[1])
     number = nitrogen_number(used, scene.metric)
     words = f"of {nitrogen_number(cap, scene.metric)}"
     return Now(number, "g" if scene.metric else "lb", words, ink=Ink.LATE if used > cap * 1.02 else Ink.PLAIN)
@@ -139,7 +139,7 @@ def _made(scene: Scene, entry: Entry, feeding: FeedingDay | None) -> Said:
         if feeding.slow_share is not None:
             brought += f", {feeding.slow_share:.0%} slow"
     text = f"{summary(entry, scene.lawn)}{brought}."
-    return logged(scene, entry, text, Ink.FUSE)
+    return logged(entry, text, Ink.FUSE)
 
 
 def _fuse_said(scene: Scene, burnt: Burnt, zones: list[str], cell: int) -> Said:
@@ -160,9 +160,9 @@ def _year_said(scene: Scene) -> Said:
     parts = [
         f"{zone} {nitrogen_number(used, scene.metric)} of {nitrogen_number(cap, scene.metric)}"
         for zone in scene.zones
-        for used, cap in (_year(scene, zone),)
+        for used, cap in (nitrogen_of(scene, zone),)
     ]
-    return Said(f"this year: {', '.join(parts)} {'g N/m2' if scene.metric else 'lb N/k'}.")
+    return idle(f"this year: {', '.join(parts)} {'g N/m2' if scene.metric else 'lb N/k'}.")
 
 
 def _nothing(scene: Scene, day: int) -> str:

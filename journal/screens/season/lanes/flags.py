@@ -57,7 +57,10 @@ def said(scene: Scene, flag: Flag) -> Said:
     since = day_words(flag.rose.toordinal(), scene.today)
     clears = f"clears: {flag.clears}" if flag.clears else ""
     parts = "; ".join(part for part in (flag.headline, flag.do, clears) if part)
-    return Said(f"{head}, since {since}: {parts}.", flag.level.value, LEVEL_INKS[flag.level], flag=flag.id)
+    return Said(
+        f"{head}, since {since}: {parts}.", flag.level.value, LEVEL_INKS[flag.level], flag=flag.id,
+        brief=f"{head}: {flag.headline}",
+    )  # fmt: skip
 
 
 def _words(scene: Scene, cell: int) -> tuple[Said, ...]:
@@ -72,4 +75,5 @@ def _words(scene: Scene, cell: int) -> tuple[Said, ...]:
     return (idle(f"none of those that stand rose here{elsewhere}." if standing else "none stand."),)
 
 
-LANE = Lane(name="Flags", place=10, draw=_draw, words=_words)
+NAME = "Flags"
+LANE = Lane(name=NAME, place=10, draw=_draw, words=_words)

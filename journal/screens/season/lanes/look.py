@@ -54,7 +54,7 @@ def _words(scene: Scene, cell: int) -> tuple[Said, ...]:
 
 def _made(scene: Scene, entry: Entry) -> Said:
     text = f"{summary(entry, scene.lawn)}{f' -- {entry.remark}' if entry.remark else ''}."
-    return logged(scene, entry, text, Ink.DONE)
+    return logged(entry, text, Ink.DONE)
 
 
 LANE = Lane(name="Look", place=80, draw=_draw, words=_words)

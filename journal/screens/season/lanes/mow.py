@@ -11,7 +11,7 @@ from journal.record.kinds.mowing import Mowing
 from journal.screens.picture import Ink
 from journal.screens.season.ahead import ahead, told
 from journal.screens.season.cells import COUNT
-from journal.screens.season.figures import counted, day_words, height_number, height_texts, zone_words
+from journal.screens.season.figures import INCH, counted, day_words, height_number, height_texts, zone_words
 from journal.screens.season.gaps import Gap, clock, shade_mark
 from journal.screens.season.lane import Lane
 from journal.screens.season.logged import logged
@@ -58,7 +58,7 @@ def _ahead(scene: Scene, cell: int, window: dict[int, Mark], quiet: str) -> Mark
 
 
 def _draw(scene: Scene) -> Drawn:
-    unit = "cm" if scene.metric else "in"
+    unit = "mm" if scene.metric else "in"
     rows = [Strip(zone, _zone(scene, zone, ahead(scene, STEPS, (zone,))), _now(scene, (zone,))) for zone in scene.zones]
     worst = heaviest([row.marks for row in rows])
     differ = len(rows) > 1 and any(row.marks != worst for row in rows)
@@ -103,7 +103,7 @@ def _words(scene: Scene, cell: int) -> tuple[Said, ...]:
 
 
 def _made(scene: Scene, entry: Mowing) -> Said:
-    return logged(scene, entry, f"{summary(entry, scene.lawn)}.", Ink.DONE)
+    return logged(entry, f"{summary(entry, scene.lawn)}.", Ink.DONE)
 
 
 def _gaps(scene: Scene, cell: int) -> tuple[Said, ...]:
@@ -140,7 +140,9 @@ def _total(scene: Scene) -> Now:
     """Cuts, zones mown on one day together, and their mean height."""
     cuts = [cut for here in scene.by_cell(Mowing) for cut in here]
     heights = [cut.height_mm for cut in cuts if cut.height_mm is not None]
-    mean = f"mean {height_number(sum(heights) / len(heights), scene.metric)}" if heights else ""
+    tenth = 1.0 if scene.metric else INCH / 10
+    middle = round(sum(heights) / len(heights) / tenth) * tenth if heights else None
+    mean = f"mean {height_number(middle, scene.metric)}" if middle is not None else ""
     return Now(str(len({cut.day for cut in cuts})), "x", mean)
 
 

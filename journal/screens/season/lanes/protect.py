@@ -108,7 +108,7 @@ def _made(scene: Scene, entry: Entry, closed: Closed | None) -> Said:
         text += ": a spot, closed for itself alone"
     elif _letter(scene.lawn, entry) == "?":
         text += ": not in the shed, its wait is not known"
-    return logged(scene, entry, f"{text}.", Ink.STRONG)
+    return logged(entry, f"{text}.", Ink.STRONG)
 
 
 def _still(scene: Scene, first: int, last: int, told_of: set[int]) -> tuple[Said, ...]:

@@ -101,12 +101,9 @@ _SHORT = {
 def _words(scene: Scene, cell: int) -> tuple[Said, ...]:
     first, last = scene.cells.span(cell)
     day = scene.past_end(cell) if cell <= scene.now else last
-    made = [
-        logged(scene, entry, f"sown: {summary(entry, scene.lawn)}.", Ink.STRONG)
-        for entry in scene.entries(cell, Seeding)
-    ]
+    made = [logged(entry, f"sown: {summary(entry, scene.lawn)}.", Ink.STRONG) for entry in scene.entries(cell, Seeding)]
     made += [
-        logged(scene, entry, f"emerged: {summary(entry, scene.lawn)}.", Ink.SEED)
+        logged(entry, f"emerged: {summary(entry, scene.lawn)}.", Ink.SEED)
         for entry in scene.entries(cell, Sighting)
         if entry.subject == "emerged"
     ]

@@ -38,9 +38,7 @@ def _now(scene: Scene) -> Now:
 
 
 def _words(scene: Scene, cell: int) -> tuple[Said, ...]:
-    made = [
-        logged(scene, entry, f"{summary(entry, scene.lawn)}.", Ink.DONE) for entry in scene.entries(cell, Cultivation)
-    ]
+    made = [logged(entry, f"{summary(entry, scene.lawn)}.", Ink.DONE) for entry in scene.entries(cell, Cultivation)]
     return (*made, *told(scene, STEPS, cell)) or (idle("nothing done to the soil."),)
 
 

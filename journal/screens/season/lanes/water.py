@@ -89,9 +89,7 @@ def _words(scene: Scene, cell: int) -> tuple[Said, ...]:
         return steps or (idle("not planned so far ahead."),)
     first, last = scene.cells.span(cell)
     totals = [_total(scene, zone, first, min(last, scene.today)) for zone in scene.zones]
-    made = [
-        logged(scene, entry, f"{summary(entry, scene.lawn)}.", Ink.WATER) for entry in scene.entries(cell, Watering)
-    ]
+    made = [logged(entry, f"{summary(entry, scene.lawn)}.", Ink.WATER) for entry in scene.entries(cell, Watering)]
     poured = [total for total in totals if total]
     said = [Said(f"together {'; '.join(poured)}.", "", Ink.WATER)] if poured else []
     short = _short(scene)
