@@ -75,10 +75,11 @@ class Acts(Looking):
         shell.word_help = False
         shell.failure = ""
         shell.recall.add(reading.text)
+        amends, shell.typed.amends = shell.typed.amends, ""
         shell.line.put("")
         shell.saving += 1
         shell.draw()
-        self.write(shell.desk.save(reading), reading.text)
+        self.write(shell.desk.save(reading), reading.text, amends)
 
     def do_put_aside(self, _: str) -> None:
         """Put the line on top of the older ones; first close the help on it."""
@@ -91,6 +92,7 @@ class Acts(Looking):
             self.say(text("  put aside; Up brings it back", Ink.DIM))
         shell.failure = ""
         shell.view = shell.view.but(row=-1, open=False)
+        shell.typed.amends = ""
         shell.line.put("")
         self.give_back()
 

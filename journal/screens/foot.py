@@ -85,7 +85,7 @@ def _verdict(draft: Entry, preflight: Preflight, most: int, *, apart: bool) -> R
     if preflight.holds_back and not draft.confirmed:
         parts.append(joined((text(f"end it in {CLOSING}", Ink.STRONG), text("to save", Ink.PLAIN)), " "))
     else:
-        parts.append((Span("Enter", Ink.KEY), *text(" saves")))
+        parts.append((Span("Enter", Ink.KEY), *text(" changes that entry" if draft.id else " saves")))
     return joined(parts)
 
 

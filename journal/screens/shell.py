@@ -87,7 +87,7 @@ class Shell(App[int], inherit_bindings=False):
         self.word_top = 0
         """How far the help on the line is scrolled."""
         self.saving = 0
-        self.returned: list[str] = []
+        self.returned: list[tuple[str, str]] = []
         """Lines that could not be saved and wait for the line to be free."""
         self.failure = ""
         self.early: list[str] = []
@@ -116,7 +116,10 @@ class Shell(App[int], inherit_bindings=False):
     @property
     def unsaved(self) -> list[str]:
         """Every line that was typed and not saved, the one on the line last."""
-        return [*self.returned, *([self.line.value] if self.line.value and self.setup is None else [])]
+        return [
+            *(line for line, _ in self.returned),
+            *([self.line.value] if self.line.value and self.setup is None else []),
+        ]
 
     def keep(self) -> None:
         """Keep what was not saved for next time. Raises OSError."""
@@ -237,6 +240,8 @@ class Shell(App[int], inherit_bindings=False):
         if text:
             self.toast = EMPTY_ROW
         else:
+            if self.typed.amends:
+                self.toast = (Span("  that entry stays as it was; what you type now is a new one", Ink.DIM),)
             self.typed.clear()
 
     def on_canvas_sized(self, _event: Canvas.Sized) -> None:

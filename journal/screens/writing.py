@@ -31,17 +31,17 @@ class Writing:
         self.shell.toast = row
         self.shell.draw()
 
-    def write(self, change: Coroutine[Any, Any, Done], line: str = "") -> None:
-        """Make a change beside the screen; `line` is what comes back if it fails."""
-        self.shell.run_worker(self._written(change, line), group="write")
+    def write(self, change: Coroutine[Any, Any, Done], line: str = "", amends: str = "") -> None:
+        """Make a change beside the screen; `line` is what comes back if it fails, still amending `amends`."""
+        self.shell.run_worker(self._written(change, line, amends), group="write")
 
-    async def _written(self, change: Coroutine[Any, Any, Done], line: str) -> None:
+    async def _written(self, change: Coroutine[Any, Any, Done], line: str, amends: str) -> None:
         shell = self.shell
         done = await change
         if line:
             shell.saving -= 1
         if done.error:
-            self._failed(done.error, line)
+            self._failed(done.error, line, amends)
             return
         shell.failure = ""
         if not line:
@@ -51,13 +51,13 @@ class Writing:
         said = done.said.replace(f" {USUAL}", "")
         self.say(ends((Span("✓ ", Ink.SAID), Span(said, Ink.STRONG)), tail, shell.foot.size.width))
 
-    def _failed(self, why: str, line: str) -> None:
+    def _failed(self, why: str, line: str, amends: str) -> None:
         shell = self.shell
         if not line:
             self.say((Span("  "), Span(why)))
             return
         shell.failure = why
-        shell.returned.append(line)
+        shell.returned.append((line, amends))
         self.give_back()
         shell.draw()
 
@@ -66,7 +66,8 @@ class Writing:
         shell = self.shell
         if shell.returned and shell.line.empty:
             failure = shell.failure
-            shell.line.put(shell.returned.pop(0))
+            line, shell.typed.amends = shell.returned.pop(0)
+            shell.line.put(line)
             shell.failure = failure
             shell.draw()
 

@@ -125,6 +125,21 @@ async def test_an_entry_is_fetched_put_right_and_saved_in_its_place() -> None:
         assert again == replace(entry, remark="checked", line=again.line, assumed=again.assumed)
 
 
+async def test_amending_says_so_and_ends_when_the_line_is_emptied() -> None:
+    session = PretendSession()
+    before = len(session.entries)
+    async with opened(session) as app:
+        await app.press("end", "enter")
+        assert "Enter changes that entry" in app.screen
+        await app.press("ctrl+u")
+        assert app.app.typed.amends == ""
+        assert "what you type now is a new one" in app.screen
+        await app.press("m")
+        assert "changes that entry" not in app.screen
+        await app.press("enter")
+        assert len(session.entries) == before + 1
+
+
 async def test_delete_strikes_the_entry_under_the_cursor() -> None:
     session = PretendSession()
     before = len(session.entries)
