@@ -95,6 +95,10 @@ class Picture:
     under: Target | None = None
 
 
+A_NEW_ONE: Row = (Span("  that entry stays as it was; what you type now is a new one", Ink.DIM),)
+"""Said when the line that amended an entry has been emptied by hand."""
+
+
 def plain_text(row: Row) -> str:
     """The row without its inks."""
     return "".join(span.text for span in row)

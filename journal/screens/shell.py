@@ -21,7 +21,7 @@ from journal.screens.entry_line import FAILED, READY, SAVING, EntryLine
 from journal.screens.ink import Palette
 from journal.screens.kept import Kept
 from journal.screens.keys import ON_EMPTY
-from journal.screens.picture import EMPTY_ROW, Ink, Picture, Row, Span, Target
+from journal.screens.picture import A_NEW_ONE, EMPTY_ROW, Ink, Picture, Row, Span, Target
 from journal.screens.recall import Recall
 from journal.screens.view import View
 
@@ -116,10 +116,8 @@ class Shell(App[int], inherit_bindings=False):
     @property
     def unsaved(self) -> list[str]:
         """Every line that was typed and not saved, the one on the line last."""
-        return [
-            *(line for line, _ in self.returned),
-            *([self.line.value] if self.line.value and self.setup is None else []),
-        ]
+        typing = [self.line.value] if self.line.value and self.setup is None else []
+        return [*(line for line, _ in self.returned), *typing]
 
     def keep(self) -> None:
         """Keep what was not saved for next time. Raises OSError."""
@@ -240,8 +238,7 @@ class Shell(App[int], inherit_bindings=False):
         if text:
             self.toast = EMPTY_ROW
         else:
-            if self.typed.amends:
-                self.toast = (Span("  that entry stays as it was; what you type now is a new one", Ink.DIM),)
+            self.toast = A_NEW_ONE if self.typed.amends else self.toast
             self.typed.clear()
 
     def on_canvas_sized(self, _event: Canvas.Sized) -> None:
