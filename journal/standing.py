@@ -242,9 +242,7 @@ def _standing_now(
         return (*_judged(history, day, local, here), *_judged(history, day, wide, everywhere))
     ids = {rule.id for rule in local}, {rule.id for rule in wide}
     return tuple(
-        flag
-        for flag in before.by_zone
-        if flag.rule in ids[1] or (flag.rule in ids[0] and flag.zones[0] in zones)
+        flag for flag in before.by_zone if flag.rule in ids[1] or (flag.rule in ids[0] and flag.zones[0] in zones)
     )
 
 

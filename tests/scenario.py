@@ -138,9 +138,7 @@ def judged(history: History, on: str | date, line: str) -> Preflight:
 
 def raised(history: History, on: str | date, rule: str, zone: str = "front") -> Flag | None:
     """That rule's flag in that zone on that day, or None; hidden ones don't count."""
-    found = [
-        f for f in findings(history, day(on)) if f.rule == rule and zone in f.zones and not f.hidden
-    ]
+    found = [f for f in findings(history, day(on)) if f.rule == rule and zone in f.zones and not f.hidden]
     assert len(found) <= 1, found
     return found[0] if found else None
 

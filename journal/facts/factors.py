@@ -20,6 +20,11 @@ def g_per_m2(lb_per_k: float) -> float:
     return float(Fraction(str(lb_per_k)) * LB_PER_K_G_M2)
 
 
+def mph(miles: float) -> float:
+    """Miles an hour to metres a second, rounded once, at the end."""
+    return float(Fraction(str(miles)) * 5280 * Fraction(3048, 10000) / 3600)
+
+
 def celsius(fahrenheit: float) -> float:
     """Degrees Fahrenheit to degrees Celsius, rounded once, at the end."""
     return float((Fraction(str(fahrenheit)) - 32) * Fraction(5, 9))

@@ -6,7 +6,7 @@ Units are those everything is kept in: d, mm, g/m2, C, %, x (times). A label num
 from dataclasses import dataclass
 
 from journal.facts.citation import Basis, memory, practice
-from journal.facts.factors import celsius, g_per_m2, mm
+from journal.facts.factors import celsius, g_per_m2, mm, mph
 from journal.facts.growth import LATE_GAP, SLOW_MONTH_GAP, USUAL_GAP
 from journal.facts.sources import judgment, published
 
@@ -124,7 +124,28 @@ _SEED = (
            "a second use within is a split"),
 )  # fmt: skip
 
-NUMBERS: tuple[Number, ...] = (*_FEED, *_MOW, *_SEED)
+_DOSE = (
+    Number("feed-dose", "most", g_per_m2(0.9), "g/m2", g_per_m2(0.2), g_per_m2(1.5),
+           published("umd-schedule", "pennsylvania-6813"), "a note above this much nitrogen at once"),
+    Number("feed-dose", "most-soluble", g_per_m2(0.7), "g/m2", g_per_m2(0.2), g_per_m2(1.5),
+           published("umd-schedule", "pennsylvania-6813"), "a note above this much soluble nitrogen at once"),
+    Number("feed-dose", "most-soluble-new", g_per_m2(0.5), "g/m2", g_per_m2(0.1), g_per_m2(1),
+           memory("seedlings burn sooner"), "the same on new grass"),
+    Number("feed-dose", "loss", g_per_m2(1), "g/m2", g_per_m2(0.5), g_per_m2(2),
+           published("isu-summer", note="the most at once; coated kinds are printed with more"), "a loss above"),
+    Number("feed-dose", "loss-slow", g_per_m2(1.5), "g/m2", g_per_m2(0.5), g_per_m2(3), judgment(),
+           "a loss above, where it is mostly slow"),
+    Number("feed-dose", "slow-share", 50, "%", 0, 100, judgment(), "mostly slow from"),
+)  # fmt: skip
+
+_LABEL = (
+    Number("treat-windy", "most", mph(8), "m/s", 0.5, mph(15),
+           published("stewardship-weather", note="5 to 15 mph are printed; the label goes first"),
+           "a spray is harm above, where the label says nothing; never more"),
+    Number("treat-windy", "calm", mph(5), "m/s", 0.5, mph(15), published("isu-broadleaf"), "a note above"),
+)  # fmt: skip
+
+NUMBERS: tuple[Number, ...] = (*_FEED, *_DOSE, *_MOW, *_SEED, *_LABEL)
 
 SLOW_BANDS: tuple[tuple[float, str], ...] = ((80.0, "-80"), (50.0, "-50"), (15.0, "-15"), (0.0, ""))
 

@@ -5,6 +5,7 @@ from datetime import date, timedelta
 
 from journal.facts.feeding import GRACE_DAYS
 from journal.facts.mixture import nitrogen_cap
+from journal.facts.rounding import reaches
 from journal.plan.declare import step
 from journal.plan.feed_dose import dose
 from journal.plan.measure import nitrogen
@@ -14,7 +15,13 @@ from journal.plan.step import State
 from journal.reckon.feed_due import FEED_DUE, Counted, FeedDue, feed_due, feeding_season
 from journal.reckon.feed_holds import Held, Hold
 from journal.reckon.feed_season import last_useful
-from journal.reckon.feedings import nitrogen_of_year, usual_fertilizer, year_is_fed
+from journal.reckon.feedings import (
+    least_nitrogen,
+    nitrogen_left,
+    nitrogen_of_year,
+    usual_fertilizer,
+    year_is_fed,
+)
 from journal.reckon.threshold import in_force
 from journal.season.growth import Window, began, next_start
 from journal.season.history import Past
@@ -32,14 +39,25 @@ def feed(past: Past) -> Offer | None:
     grows = began(past) is not None
     if not grows and not 0 < (window[0] - past.date).days <= AHEAD_DAYS:
         return None
-    if grows and year_is_fed(past):
-        return Offer(
-            state=State.DONE,
-            why=f"done for the year: {nitrogen(nitrogen_of_year(past, past.date.year), past.lawn)} of "
-            f"{nitrogen(nitrogen_cap(stand_mix(past)).nitrogen_cap_g_per_m2, past.lawn)}",
-        )
+    if (grows or window[0].year == past.date.year) and year_is_fed(past):
+        return Offer(state=State.DONE, why=_year_is_fed(past))
     due = feed_due(past, window)
     return None if due is None else _offered(past, due, window)
+
+
+def _year_is_fed(past: Past) -> str:
+    """How much of the year's nitrogen is used; and, where some is left, why it is too little."""
+    fed, cap = nitrogen_of_year(past, past.date.year), nitrogen_cap(stand_mix(past)).nitrogen_cap_g_per_m2
+    why = f"done for the year: {nitrogen(fed, past.lawn)} of {nitrogen(cap, past.lawn)}"
+    product, left = usual_fertilizer(past), nitrogen_left(past)
+    least = least_nitrogen(product)
+    if product is None or least is None or least <= left or not reaches(left, _least_left(past)):
+        return why
+    return f"{why}; {product.name} brings {nitrogen(least, past.lawn)} or more by its label"
+
+
+def _least_left(past: Past) -> float:
+    return in_force(past.lawn, "feed-overdue", "cap-left")
 
 
 def _offered(past: Past, due: FeedDue, window: Window) -> Offer:

@@ -34,6 +34,7 @@ def _step(name: str, zones: tuple[str, ...], offer: Offer, lawn: Lawn) -> Step:
         title=offer.title or name,
         why=offer.why,
         waits_for=offer.waits_for,
+        meant=offer.meant,
     )
 
 

@@ -7,10 +7,28 @@ from journal.facts.rounding import reaches
 from journal.plan.declare import step
 from journal.plan.measure import depth, height, line_height, line_height_up, line_height_within
 from journal.plan.offer import Offer
-from journal.plan.stage import STAGE, NewStand, ago, first_cut, mown_by_service, new_stand, said, tall_enough
+from journal.plan.stage import (
+    STAGE,
+    NewStand,
+    ago,
+    established_on,
+    first_cut,
+    mown_by_service,
+    new_stand,
+    said,
+    tall_enough,
+)
 from journal.plan.step import State
 from journal.reckon.cut_height import HEIGHT_HOLDS_DAYS, cut_range
-from journal.reckon.cutting import CUTTING, CutDue, cut_due, last_fine_day, too_dry_to_grow
+from journal.reckon.cutting import (
+    AFTER_DRY_DAYS,
+    CUTTING,
+    CutDue,
+    cut_due,
+    dry_spell_ended,
+    last_fine_day,
+    too_dry_to_grow,
+)
 from journal.reckon.threshold import in_force
 from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.sighting import Height, Sighting
@@ -29,6 +47,7 @@ BEST_DAYS = 7
 AHEAD_DAYS = 28
 """In winter the plan looks so far ahead."""
 
+
 @step("first-mow", watches=(*STAGE, Sighting, Weather))
 def first_mow(past: Past) -> Offer | None:
     """Day 28, or 3.5 in measured from day 14 on; bagged, with a sharp blade."""
@@ -36,6 +55,8 @@ def first_mow(past: Past) -> Offer | None:
     if stand is None or mown_by_service(past):
         return None
     cut = first_cut(past, stand)
+    if cut is None and established_on(past, stand) is not None:
+        return None
     if cut is not None:
         done = Offer(state=State.DONE, earliest=cut.date, title="first mow", why=f"first cut {said(cut.date, past)}")
         return done if stand.is_news else None
@@ -74,7 +95,8 @@ def _first_window(past: Past, stand: NewStand) -> tuple[date, date]:
         return opens, max(opens, latest)
     if opens > sown_in[1] or past.date > sown_in[1]:
         start = window[0] if window[0] > sown_in[1] else (season(lawn, sown_in[1] + timedelta(1)) or window)[0]
-        start = min(start, began(past) or start)
+        seen = began(past)
+        start = min(start, seen) if seen is not None and seen > sown_in[1] else start
         spring = start + timedelta(round(in_force(lawn, "mow-gap", "first-days")))
         return spring, spring + timedelta(BEST_DAYS)
     return opens, max(opens, min(latest, sown_in[1]))
@@ -148,12 +170,14 @@ def mow(past: Past) -> Offer | None:
 def _before_first_cut(past: Past) -> bool:
     """Whether the first cut of a sowing that has begun is still to come."""
     stand = new_stand(past)
-    return stand is not None and stand.age >= 0 and first_cut(past, stand) is None and _still_new(past, stand)
+    if stand is None or stand.age < 0 or established_on(past, stand) is not None:
+        return False
+    return first_cut(past, stand) is None and _still_new(past, stand)
 
 
 def _still_new(past: Past, stand: NewStand) -> bool:
     """A sowing that was never cut stays new grass, but only in a book that was kept since."""
-    return in_seedbed(past) or stand.zero >= (past.history.kept_since or stand.zero)
+    return in_seedbed(past) or stand.zero >= (past.kept_since(Mowing) or stand.zero)
 
 
 def _next_spring(past: Past, start: date | None) -> Offer | None:
@@ -176,6 +200,8 @@ def _weekly(past: Past, start: date, window: Window) -> Offer | None:
     if due.opens > end:
         return None
     latest = last_fine_day(past.lawn, due.since, window[1])
+    wet = dry_spell_ended(past)
+    latest = latest if wet is None else max(latest, wet + timedelta(AFTER_DRY_DAYS))
     latest = latest if past.date > latest else min(latest, end)
     offer = _cut(past, _usual_mm(past), _standing(past), due.opens, bag=bagging(past))
     waits = past.date < due.opens

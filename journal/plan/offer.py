@@ -36,3 +36,4 @@ class Offer:
     verb: str = ""
     tail: str = ""
     spread: Spread | None = None
+    meant: date | None = None

@@ -105,6 +105,7 @@ def _offer(past: Past, meant: Intention | None, product: Product | None, mix: Ma
         verb=f"seed {product.name}" if product and spread else "",
         tail=w.tail,
         spread=spread,
+        meant=meant.target if meant else None,
     )
 
 

@@ -14,6 +14,7 @@ from journal.record.kinds.sighting import Height
 from journal.season.history import Past
 from journal.season.stand import (
     COUNTS_FROM_DAY,
+    NEW_GRASS_MOST_DAYS,
     NEW_GRASS_MOWINGS,
     SEEDBED_DAYS,
     day_zero_of,
@@ -83,17 +84,18 @@ def mown_by_service(past: Past) -> bool:
 
 
 def established_on(past: Past, stand: NewStand) -> date | None:
-    """Day 56 or the third mowing from day 21, whichever is later; None when that is still to come.
+    """Day 56 or the third mowing from day 21, whichever is later, or a year; None when that is still to come.
 
-    Eight weeks: common practice, no source. Three mowings: from memory.
+    Eight weeks: common practice, no source. Three mowings: from memory. A year at the most: judgment.
     """
     mowings = counted_mowings(past, stand)
     if mown_by_service(past):
         done = stand.on_day(SEEDBED_DAYS)
     elif len(mowings) < NEW_GRASS_MOWINGS:
-        return None
+        done = stand.on_day(NEW_GRASS_MOST_DAYS)
     else:
-        done = max(stand.on_day(SEEDBED_DAYS), mowings[NEW_GRASS_MOWINGS - 1])
+        third = max(stand.on_day(SEEDBED_DAYS), mowings[NEW_GRASS_MOWINGS - 1])
+        done = min(third, stand.on_day(NEW_GRASS_MOST_DAYS))
     return done if done <= past.date else None
 
 

@@ -9,24 +9,30 @@ from journal.plan.offer import Offer, Spread
 from journal.plan.stage import STAGE, NewStand, new_stand, said, sown_said
 from journal.plan.step import State
 from journal.reckon.feeding import holds_nitrogen, holds_phosphate, is_starter
-from journal.reckon.feedings import FEEDINGS, feeding_days
+from journal.reckon.feedings import FEEDINGS, fed_since, feeding_days
 from journal.reckon.starter import is_plain_starter, phosphorus_barred
 from journal.reckon.threshold import in_force
 from journal.record.kinds.feeding import FEEDS, Feeding
 from journal.record.kinds.soil import SoilTest
+from journal.record.kinds.weather import Weather
 from journal.record.lawn import Lawn
 from journal.record.product import Product
 from journal.record.unit import Dimension
+from journal.season.growth import out_of_growth
 from journal.season.history import Past
 from journal.season.local import closed
+from journal.season.stand import is_dormant
 
 GOOD_DAYS = 7
 """The starter goes down on day 0 to 7: common practice, no source."""
 
 
-@step("starter", watches=(*STAGE, *FEEDINGS, SoilTest))
+@step("starter", watches=(*STAGE, *FEEDINGS, SoilTest, Weather))
 def starter(past: Past) -> Offer | None:
-    """Once, on day 0 to 7; where phosphorus is barred or there enough, plain nitrogen takes its place."""
+    """Once, on day 0 to 7; where phosphorus is barred or there enough, plain nitrogen takes its place.
+
+    It waits while nothing grows. Of dormant seed it is counted from growth start, and is never late.
+    """
     stand = new_stand(past)
     if stand is None or not stand.is_news:
         return None
@@ -53,14 +59,15 @@ def starter(past: Past) -> Offer | None:
     product = _product(past, plain=plain)
     spread = starter_spread(product, lawn) if product else None
     shut = stand.age >= 0 and closed(lawn, past.date)
+    rests = stand.age >= 0 and out_of_growth(past)
     wanted = "a fertilizer without phosphorus" if plain else "a starter"
     return Offer(
-        state=State.WAITING if shut else _state(past, stand),
+        state=State.WAITING if shut or rests else _state(past, stand),
         earliest=stand.zero,
         best=(stand.zero, latest),
         latest=latest,
         why=sown_said(past, stand),
-        waits_for="closed by the local rule" if shut else _waits_for(past, stand),
+        waits_for="closed by the local rule" if shut else "growth" if rests else _waits_for(past, stand),
         amount="" if spread else f"{_missing(product, wanted)}; about {nitrogen(MOST_SOLUBLE_NEW, lawn)}",
         verb=f"feed {product.name}" if product and spread else "",
         spread=spread,
@@ -78,12 +85,14 @@ def _missing(product: Product | None, wanted: str) -> str:
 def _state(past: Past, stand: NewStand) -> State:
     if stand.age < 0:
         return State.WAITING
-    counted_from = max(stand.zero, past.history.kept_since or stand.zero)
+    if is_dormant(past.lawn, stand.seeding):
+        return State.OPEN
+    counted_from = max(stand.zero, fed_since(past) or stand.zero)
     return State.LATE if past.date > counted_from + timedelta(GOOD_DAYS) else State.OPEN
 
 
 def _before_the_book(past: Past, stand: NewStand, days: int) -> bool:
-    kept = past.history.kept_since
+    kept = fed_since(past)
     return kept is not None and stand.on_day(days) < kept
 
 
@@ -113,4 +122,3 @@ def starter_spread(product: Product, lawn: Lawn) -> Spread | None:
     if label:
         rate = min(max(rate, label.low), label.high)
     return Spread(product, rate, nitrogen(rate * product.nitrogen, lawn), round_down=True)
-

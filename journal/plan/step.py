@@ -35,3 +35,5 @@ class Step:
     title: str = ""
     why: str = ""
     waits_for: str = ""
+    meant: date | None = None
+    """The day the owner means to do it, where he said so."""

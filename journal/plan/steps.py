@@ -38,7 +38,18 @@ def _urgency(step: Step) -> tuple[int, date]:
 
 
 def due(steps: tuple[Step, ...], as_of: date, within_days: int) -> tuple[Step, ...]:
-    """Those still to be done that open within so many days of the date; a step that nothing can open is left out."""
+    """Those still to be done that open within so many days of the date; a step that nothing can open is left out.
+
+    One that is barred is told too where the owner means to do it within these days: not before is half the answer.
+    """
     last = as_of + timedelta(within_days)
     ahead = [step for step in steps if step.state not in (State.DONE, State.MISSED)]
-    return tuple(step for step in ahead if step.earliest is not None and step.earliest <= last)
+    return tuple(step for step in ahead if _opens_by(step, last) or _barred_by(step, last))
+
+
+def _opens_by(step: Step, last: date) -> bool:
+    return step.earliest is not None and step.earliest <= last
+
+
+def _barred_by(step: Step, last: date) -> bool:
+    return step.state is State.BARRED and step.meant is not None and step.meant <= last

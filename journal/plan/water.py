@@ -150,7 +150,7 @@ def _done(past: Past, logged: int) -> str:
 def _dry_yesterday(past: Past, stand: NewStand) -> bool:
     """Whether nothing fell yesterday, in a book that keeps water at all since the sowing."""
     before = past.day - 1
-    since = max(stand.zero, past.history.kept_since or stand.zero).toordinal()
+    since = max(stand.zero, past.kept_since(*WATER) or stand.zero).toordinal()
     if before < since:
         return False
     logged = water_days(past, since, past.day)

@@ -12,6 +12,9 @@ from journal.season.growth import EARLY_DAYS, GROWING, green_up, northern_day
 from journal.season.history import Past
 from journal.season.water import WATER, dry_spell
 
+AFTER_DRY_DAYS = 7
+"""So long after a dry spell a cut is not late: judgment."""
+
 CUTTING: tuple[type[Entry], ...] = (Mowing, *GROWING, *WATER)
 """What this file looks at."""
 
@@ -37,7 +40,7 @@ def cut_due(past: Past, start: date) -> CutDue:
     A cut up to three weeks before it counts as the first of the season; without one the first comes two weeks into
     growth. After a rest it counts from the green-up at the earliest, and lateness never from before the book.
     """
-    lawn, kept = past.lawn, past.history.kept_since
+    lawn, kept = past.lawn, past.kept_since(Mowing)
     every = timedelta(round(in_force(lawn, "mow-gap", "step-days")))
     last = past[Mowing].last
     mown = last if last is not None and last.date >= start - timedelta(EARLY_DAYS) else None
@@ -68,6 +71,21 @@ def last_fine_day(lawn: Lawn, since: date, season_ends: date) -> date:
         if (tomorrow - since).days > in_force(lawn, "mow-gap", gap_allowed(lawn, tomorrow, season_ends).number):
             return day
         day = tomorrow
+
+
+def dry_spell_ended(past: Past) -> date | None:
+    """The first day, within the last week, on which it was no longer too dry to grow; None where there was none.
+
+    Grass needs some days to grow again after rain.
+    """
+    if too_dry_to_grow(past):
+        return None
+    days = (past.date - timedelta(back) for back in range(AFTER_DRY_DAYS + 1))
+    return next((day for day in days if too_dry_to_grow(_at(past, day - timedelta(1)))), None)
+
+
+def _at(past: Past, day: date) -> Past:
+    return past.history.on(past.zone, day, past.watches)
 
 
 def too_dry_to_grow(past: Past) -> bool:

@@ -9,7 +9,7 @@ from journal.facts.feeding import GRACE_DAYS, LAST_DAYS, PASSED_DAYS
 from journal.facts.house import by_slow_share
 from journal.reckon.feed_holds import FEED_HOLDS, Hold, holds, released
 from journal.reckon.feed_months import FeedingWindow, window_ahead, window_passed
-from journal.reckon.feedings import FeedingDay, last_feeding, minimum_gap_days, overdue_days, step_days
+from journal.reckon.feedings import FeedingDay, fed_since, last_feeding, minimum_gap_days, overdue_days, step_days
 from journal.reckon.threshold import in_force
 from journal.record.entry import Entry
 from journal.season.growth import Window, began, season, season_at_hand
@@ -111,7 +111,7 @@ def _from(due: FeedDue, opens: date) -> FeedDue:
 
 def _by_interval(past: Past, last: FeedingDay | None, season: Window) -> FeedDue:
     """Counted from the last feeding, from growth start, and from when the book was kept: the latest decides."""
-    lawn, kept = past.lawn, past.history.kept_since
+    lawn, kept = past.lawn, fed_since(past)
     offered, overdue = (math.ceil(in_force(lawn, "feed-overdue", name)) for name in ("step-days", "days"))
     usual = (min(offered, overdue), overdue, "days")
     rows = [_row(began(past) or season[0], Counted.GROWTH, last, *usual)]
@@ -140,7 +140,7 @@ def _by_months(past: Past, last: FeedingDay | None, season: Window) -> FeedDue |
     window = ahead or passed
     if window is None:
         return None
-    kept = past.history.kept_since
+    kept = fed_since(past)
     best_to, late_from = window.last - timedelta(LAST_DAYS), window.last - timedelta(LAST_DAYS - 1)
     never = window.optional or (kept is not None and kept > window.first)
     due = FeedDue(

@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from journal.facts.feeding import EARLY_AUTUMN, LATE_AUTUMN, ONCE, PASSED_DAYS, SPRING
 from journal.facts.grasses import FINE_FESCUE
 from journal.facts.mixture import nitrogen_cap
+from journal.reckon.feedings import fed_since
 from journal.season.growth import Window, in_season
 from journal.season.history import Past
 from journal.season.local import closed
@@ -42,7 +43,7 @@ def window_ahead(past: Past, season: Window, fed: date) -> FeedingWindow | None:
 
 def window_passed(past: Past, season: Window, fed: date) -> FeedingWindow | None:
     """The newest window that closed unfed in the last six weeks, in a book that was kept from its first day on."""
-    kept = past.history.kept_since
+    kept = fed_since(past)
     gone = [w for w in windows(past, season) if not w.optional and w.last < past.date and fed < w.first]
     if not gone or (past.date - gone[-1].last).days > 2 * PASSED_DAYS or (kept is not None and kept > gone[-1].first):
         return None

@@ -21,7 +21,8 @@ from journal.record.kinds.feeding import Feeding
 from journal.record.kinds.treatment import Treatment
 from journal.record.lawn import Lawn
 from journal.record.product import Product
-from journal.season.history import Past
+from journal.record.unit import Dimension
+from journal.season.history import History, Past
 from journal.season.stand import stand_mix
 
 FEEDINGS: tuple[type[Entry], ...] = (Feeding, Treatment)
@@ -79,6 +80,20 @@ def last_feeding(past: Past) -> FeedingDay | None:
     return None
 
 
+def fed_since(past: Past) -> date | None:
+    """From which day on feedings that are not logged count as not done: one of nitrogen before the book counts too."""
+    return fed_since_in(past.history, past.zone)
+
+
+def fed_since_in(history: History, zone: str) -> date | None:
+    """The same for a zone of a book."""
+    begun = history.kept_for(zone)
+    if begun is None or history.kept_for(zone, *FEEDINGS) == begun:
+        return begun
+    fed = _nitrogen_entries(history.on(zone, begun), date.min.toordinal())
+    return min(begun, fed[0].date) if fed else begun
+
+
 def nitrogen_of_year(past: Past, year: int) -> float:
     """All the nitrogen that zone got in a calendar year, in g per m2 of the zone, spots and trifles included."""
     first, last = date(year, 1, 1).toordinal(), date(year, 12, 31).toordinal()
@@ -116,8 +131,22 @@ def nitrogen_left(past: Past) -> float:
 
 
 def year_is_fed(past: Past) -> bool:
-    """Whether too little is left of the year's nitrogen for another feeding."""
-    return not reaches(nitrogen_left(past), in_force(past.lawn, "feed-overdue", "cap-left"))
+    """Whether too little is left of the year's nitrogen for another feeding.
+
+    Less than the owner's least, or than the usual fertilizer brings at its label's low rate.
+    """
+    left = nitrogen_left(past)
+    if not reaches(left, in_force(past.lawn, "feed-overdue", "cap-left")):
+        return True
+    least = least_nitrogen(usual_fertilizer(past))
+    return least is not None and least > left
+
+
+def least_nitrogen(product: Product | None) -> float | None:
+    """The nitrogen in g/m2 that a product brings at its label's low rate; None where nothing says."""
+    if product is None or product.rate is None or product.rate.dimension is not Dimension.MASS_RATE:
+        return None
+    return product.rate.low * product.nitrogen
 
 
 def usual_fertilizer(past: Past) -> Product | None:

@@ -33,7 +33,7 @@ from journal.record.kinds.weather import Weather
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
 from journal.rules.numbers import Numbers, in_words
-from journal.rules.turns import Site, after, at, each_year, kept_since, only, seasons
+from journal.rules.turns import Site, after, at, each_year, fed_since_days, only, seasons
 from journal.rules.words import days, on
 from journal.season.growth import FROZEN_DAYS, began
 from journal.season.history import Past
@@ -112,7 +112,7 @@ def _closed(site: Site, year: int) -> Iterator[int]:
         only(Weather, _heat, HOT_DAYS + SPARED + 1),
         after(Intention, reach=_meant),
         at(seasons, *_SLOW_BANDS, "seeded-days", ("seeded-days", SPARED), ("-late-days", -1), -LAST_DAYS, PASSED_DAYS),
-        at(kept_since, *_SLOW_BANDS),
+        at(fed_since_days, *_SLOW_BANDS),
         at(each_year(MonthDay(1, 1))),
         at(each_year(*_edges(SUMMER_REST)), SPARED),
         at(
@@ -127,7 +127,7 @@ def _closed(site: Site, year: int) -> Iterator[int]:
 def feed_overdue(past: Past, n: Numbers) -> Finding | None:
     """No feeding for too long while the grass grows, or a month's window that goes by unfed."""
     window = feeding_season(past)
-    if window is None or began(past) is None or past.history.kept_since is None:
+    if window is None or began(past) is None or past.kept_since() is None:
         return None
     if past.date > last_useful(past, window):
         return None

@@ -21,7 +21,7 @@ def hidden(flag: Flag, past: Past) -> Flag:
     if entry is None or _graver(flag, entry, past):
         return flag
     if isinstance(entry, Aside):
-        return replace(flag, hidden=f"set aside: {entry.remark}")
+        return replace(flag, hidden=f"set aside for good: {entry.remark}; strike it to bring it back")
     until = spoken(entry.until, past.date) if entry.until else ""
     return replace(flag, hidden=f"snoozed until {until}")
 

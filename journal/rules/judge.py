@@ -63,9 +63,10 @@ def _once(*bases: Basis) -> tuple[Basis, ...]:
 def rose(rule: Rule, past: Past, subject: str) -> date:
     """The first day of the flag that stands on the past's day, found by going back over the days it can turn on.
 
-    Never before the first thing on file.
+    Never before the first thing on file, or before the day from which on the book is kept.
     """
-    begun = [day.toordinal() for day in (past.history.set_up, past.history.oldest) if day is not None]
+    known = (past.history.set_up, past.history.oldest, past.history.kept_since)
+    begun = [day.toordinal() for day in known if day is not None]
     floor = min([*begun, past.day])
     places = sites(past.history, past.lawn.zone_names if rule.whole_lawn else (past.zone,))
     first = past.day

@@ -7,7 +7,15 @@ from journal.facts.citation import Basis
 from journal.facts.rounding import exceeds, reaches
 from journal.facts.sources import judgment, published
 from journal.reckon.cut_height import CUT_HEIGHT, cut_range
-from journal.reckon.cutting import CUTTING, CutDue, cut_due, gap_allowed, too_dry_to_grow
+from journal.reckon.cutting import (
+    AFTER_DRY_DAYS,
+    CUTTING,
+    CutDue,
+    cut_due,
+    dry_spell_ended,
+    gap_allowed,
+    too_dry_to_grow,
+)
 from journal.record.day import MonthDay
 from journal.record.entry import Entry
 from journal.record.kinds.cultivation import Cultivation
@@ -20,7 +28,7 @@ from journal.record.kinds.weather import Rain, Weather
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
 from journal.rules.numbers import Numbers
-from journal.rules.reach import intended, running, spread_over
+from journal.rules.reach import intended, running
 from journal.rules.turns import Reach, Site, after, at, each_year, kept_since, months, only, seasons
 from journal.rules.words import days, length, on
 from journal.season.growth import began, dormant_open, season_at_hand
@@ -32,6 +40,8 @@ LONG_GAP = 14
 
 LONGEST_DRY = 60
 """No owner can ask for more dry days."""
+
+GRACE_ENDS = AFTER_DRY_DAYS + 1
 
 _GAPS = ("days", "slow-days", "late-days")
 _ONE_THIRD: tuple[Basis, ...] = (published("isu-mowing", "purdue-ay8", note="never more than a third at once"),)
@@ -56,12 +66,19 @@ def _unwatered(reach: Reach) -> Reach:
 
 
 def _rained(entry: Entry, site: Site) -> Iterator[int]:
-    yield 0
-    yield from spread_over(21)(entry, site)
+    """A gauge ends a dry spell on the day it was read, and its water leaves the window a day at a time."""
+    days = round(site.number("mow-gap", "dry-days"))
+    back = (entry.date - (entry.since or entry.date)).days if isinstance(entry, Rain) else 0
+    yield from sorted({0, GRACE_ENDS, *range(max(0, days - back), days + 1 + GRACE_ENDS)})
 
 
 def _dry_days(entry: Entry, site: Site) -> Iterator[int]:
-    yield from (0, round(site.number("mow-gap", "dry-days")))
+    days = round(site.number("mow-gap", "dry-days"))
+    yield from sorted({0, GRACE_ENDS, days, days + GRACE_ENDS})
+
+
+def _timed(entry: Entry, site: Site) -> Iterator[int]:
+    yield from running(round(site.number("mow-gap", "dry-days")) + GRACE_ENDS)(entry, site)
 
 
 @rule(
@@ -72,12 +89,12 @@ def _dry_days(entry: Entry, site: Site) -> Iterator[int]:
         after(Mowing, *_GAPS, SEEDBED_DAYS + 1),
         after(Seeding, COUNTS_FROM_DAY, SEEDBED_DAYS),
         only(Sighting, _rest, LONGEST_DRY),
-        only(Watering, _unwatered(_dry_days), LONGEST_DRY),
-        only(Weather, _unwatered(_dry_days), LONGEST_DRY),
-        only(Schedule, _unwatered(running(21))),
-        only(Rain, _unwatered(_rained), 21),
+        only(Watering, _unwatered(_dry_days), LONGEST_DRY + GRACE_ENDS),
+        only(Weather, _unwatered(_dry_days), LONGEST_DRY + GRACE_ENDS),
+        only(Schedule, _unwatered(_timed)),
+        only(Rain, _unwatered(_rained), LONGEST_DRY + GRACE_ENDS),
         at(seasons, "first-days", *(("first-days", gap) for gap in _GAPS), *_GAPS, -21, COUNTS_FROM_DAY, SEEDBED_DAYS),
-        at(kept_since, *_GAPS),
+        at(kept_since(Mowing), *_GAPS),
         at(months),
     ),
     basis=_ONE_THIRD,
@@ -85,14 +102,14 @@ def _dry_days(entry: Entry, site: Site) -> Iterator[int]:
 def mow_gap(past: Past, n: Numbers) -> Finding | None:
     """Too long since the last cut while the grass grows."""
     zone, start, window = past.lawn.zone(past.zone), began(past), season_at_hand(past)
-    if start is None or window is None or past.history.kept_since is None or zone is None or zone.mowing == "service":
+    if start is None or window is None or past.kept_since() is None or zone is None or zone.mowing == "service":
         return None
     if dormant_open(past) or in_seedbed(past):
         return None
     due = cut_due(past, start)
     gap = past.day - due.since.toordinal()
     allowed = gap_allowed(past.lawn, past.date, window[1])
-    if gap <= n.days(allowed.number) or too_dry_to_grow(past):
+    if gap <= n.days(allowed.number) or too_dry_to_grow(past) or dry_spell_ended(past) is not None:
         return None
     counted = due.kept or due.green or due.mown
     long = ", two weeks and more" if counted and gap >= LONG_GAP > allowed.days else ""

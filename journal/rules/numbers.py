@@ -66,6 +66,18 @@ class Numbers:
         self._read[name] = (value, house.unit, origin, basis)
         return value
 
+    def tightest(self, name: str, of_label: float | None = None) -> float:
+        """The most that does no harm: the label's number or the default; the owner's only where it is lower."""
+        house = HOUSE[self.rule, name]
+        value, origin, basis = house.default, DEFAULT, house.basis
+        if of_label is not None:
+            value, origin, basis = of_label, LABEL, label()
+        own = self.lawn.numbers.get((self.rule, name))
+        if own is not None and own < value:
+            value, origin = own, YOURS
+        self._read[name] = (value, house.unit, origin, basis)
+        return value
+
     def tell(self, name: str, value: float, unit: str, origin: str, basis: Basis) -> None:
         """Remember a number that is no house number, such as a label's wait."""
         self._read[name] = (value, unit, origin, basis)

@@ -23,6 +23,7 @@ from journal.rules.turns import after, at, each_year, kept_since, seasons
 from journal.rules.words import on
 from journal.season.growth import GROWING, growing, northern_day, season
 from journal.season.history import Past
+from journal.season.local import local_rules
 from journal.season.stand import SEEDBED_DAYS, STAND, day_zero, in_seedbed, sown, sown_mix
 from journal.season.water import WATER, water_days, water_on_file
 
@@ -109,6 +110,27 @@ def growth_unknown(past: Past, n: Numbers) -> Finding | None:
 
 
 @rule(
+    "local-rules-unknown",
+    levels=(Level.NOTE,),
+    watches=(),
+    turns=(),
+    basis=(judgment("what a law closes or limits can only be watched where it is known"),),
+)
+def local_rules_unknown(past: Past, n: Numbers) -> Finding | None:
+    """The lawn is under local rules of which nothing is known here."""
+    name = past.lawn.local_rules
+    if name.casefold() in ("", "none") or local_rules(past.lawn) is not None:
+        return None
+    return Finding(
+        level=Level.NOTE,
+        headline=f"local rules {name} are not known here",
+        why=f"local_rules says {name}; no set of that name is built in, so nothing of it is watched",
+        do="check dates, amounts and phosphorus with the local authority; set local_rules none if there are none",
+        clears="local_rules none",
+    )
+
+
+@rule(
     "water-unlogged",
     levels=(Level.NOTE,),
     watches=(*STAND, *GROWING, *WATER),
@@ -119,7 +141,7 @@ def growth_unknown(past: Past, n: Numbers) -> Finding | None:
         after(Schedule, reach=running(ON_FILE_DAYS)),
         after(Rain, reach=spread_over(ON_FILE_DAYS), within=ON_FILE_DAYS),
         at(each_year(SUMMER[0], SUMMER[1].shifted(1))),
-        at(kept_since, ON_FILE_DAYS),
+        at(kept_since(*WATER), ON_FILE_DAYS),
     ),
     basis=(memory("a seedbed is watered daily, and a watered lawn about weekly in summer"),),
 )
@@ -132,7 +154,7 @@ def water_unlogged(past: Past, n: Numbers) -> Finding | None:
         level=Level.NOTE,
         headline="no water is logged",
         why=why,
-        do="set its schedule, log a watering, or set this aside for the season",
+        do="set its schedule, log a watering, or set this aside for good",
         clears="water on file",
     )
 
@@ -151,7 +173,7 @@ def _seedbed_unlogged(past: Past) -> str:
 
 
 def _summer_unlogged(past: Past) -> str:
-    zone, kept = past.lawn.zone(past.zone), past.history.kept_since
+    zone, kept = past.lawn.zone(past.zone), past.kept_since(*WATER)
     if zone is None or not zone.irrigated or kept is None or (past.date - kept).days < ON_FILE_DAYS:
         return ""
     if not SUMMER[0] <= northern_day(past.lawn, past.date) <= SUMMER[1] or in_seedbed(past) or not growing(past):

@@ -5,15 +5,17 @@ from datetime import timedelta
 from journal.facts.factors import g_per_m2
 from journal.facts.sources import judgment
 from journal.reckon.dose import doses
-from journal.reckon.feedings import FEEDINGS, FeedingDay, feeding_days
+from journal.reckon.feedings import FEEDINGS, FeedingDay, fed_since, feeding_days
 from journal.reckon.starter import SOIL_TEST_DAYS, is_plain_starter, phosphorus_barred
 from journal.record.kinds.seeding import Seeding
 from journal.record.kinds.soil import SoilTest
+from journal.record.kinds.weather import Weather
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
 from journal.rules.numbers import Numbers, in_words
-from journal.rules.turns import after, at, kept_since, seasons
+from journal.rules.turns import after, at, fed_since_days, seasons
 from journal.rules.words import days, on
+from journal.season.growth import out_of_growth
 from journal.season.history import Past
 from journal.season.local import closed
 from journal.season.stand import day_zero, is_dormant, sown
@@ -27,20 +29,22 @@ _DISPUTED = judgment(
 @rule(
     "starter-missing",
     levels=(Level.LATE,),
-    watches=(Seeding, *FEEDINGS, SoilTest),
+    watches=(Seeding, *FEEDINGS, SoilTest, Weather),
     turns=(
         after(Seeding, "from-day", "to-day"),
         *(after(kind) for kind in FEEDINGS),
         after(SoilTest, SOIL_TEST_DAYS),
-        at(kept_since, "from-day"),
+        at(fed_since_days, "from-day"),
         at(seasons),
     ),
     basis=(_DISPUTED,),
 )
 def starter_missing(past: Past, n: Numbers) -> Finding | None:
     """Sown, and no starter in the first week."""
-    seeding, kept = sown(past), past.history.kept_since
+    seeding, kept = sown(past), fed_since(past)
     if seeding is None or kept is None or is_dormant(past.lawn, seeding) or closed(past.lawn, past.date):
+        return None
+    if out_of_growth(past):
         return None
     age = past.day - seeding.day
     counted = past.day - max(seeding.day, kept.toordinal())

@@ -10,6 +10,7 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from journal.reckon.feedings import fed_since_in
 from journal.record.day import MonthDay
 from journal.record.entry import Entry
 from journal.record.lawn import Lawn
@@ -19,6 +20,7 @@ from journal.season.history import LAWN, History
 
 Step = int | str | tuple[int | str, ...]
 """So many days, a house number by its name (`-late-days`: so many days before), or a sum of both."""
+
 
 @dataclass(frozen=True, slots=True)
 class Site:
@@ -97,11 +99,23 @@ def months(site: Site, year: int) -> Iterator[int]:
         yield date(year, month, 1).toordinal()
 
 
-def kept_since(site: Site, year: int) -> Iterator[int]:
-    """The day from which on the book was kept."""
-    kept = site.history.kept_since
-    if kept is not None and kept.year == year:
-        yield kept.toordinal()
+def kept_since(*kinds: type[Entry]) -> Anchor:
+    """The day from which on entries of these kinds were kept in the zone."""
+
+    def anchor(site: Site, year: int) -> Iterator[int]:
+        yield from _in_year(site.history.kept_for(site.zone, *kinds), year)
+
+    return anchor
+
+
+def fed_since_days(site: Site, year: int) -> Iterator[int]:
+    """The day from which on feedings were kept in the zone."""
+    yield from _in_year(fed_since_in(site.history, site.zone), year)
+
+
+def _in_year(day: date | None, year: int) -> Iterator[int]:
+    if day is not None and day.year == year:
+        yield day.toordinal()
 
 
 def each_year(*days: MonthDay) -> Anchor:

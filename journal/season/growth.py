@@ -190,6 +190,11 @@ def in_growth(past: Past) -> bool:
     return began(past) is not None
 
 
+def out_of_growth(past: Past) -> bool:
+    """Whether the season is known not to run; False when no dates are known."""
+    return season_at_hand(past) is not None and not in_growth(past)
+
+
 def growing(past: Past) -> bool:
     """Whether the grass of the zone grows: in season, and not seen dormant."""
     return not dormant_open(past) and in_growth(past)

@@ -15,6 +15,7 @@ from journal.record.lawn import Lawn
 from journal.season.track import EMPTY, Seen, Track
 
 E = TypeVar("E", bound=Entry)
+_Date = date
 Key = tuple[str, str]
 """(zone, kind); the zone is '' for what names none."""
 
@@ -96,8 +97,43 @@ class History:
 
     @property
     def kept_since(self) -> date | None:
-        """From which day on what is not logged counts as not done."""
-        return kept_since(self.ground.newest, self.set_up, self.oldest)
+        """From which day on what is not logged counts as not done: as set, else the day of set-up.
+
+        The oldest entry stands in where nothing was set up.
+        """
+        return kept_since(self.ground.newest, self.set_up, None if self.set_up else self.oldest)
+
+    def zone_added(self, zone: str) -> date | None:
+        """The day on which a zone came to a book that was there before it; None for one that was there all along."""
+        track = self.track(LAWN, Setting)
+        first: date | None = track.once(("first setting of", zone), lambda: _first_of(zone, track.entries))
+        return first if first is not None and self.set_up is not None and first > self.set_up else None
+
+    def kept_for(self, zone: str, *kinds: type[Entry]) -> date | None:
+        """From which day on entries of these kinds, not logged in that zone, count as not done.
+
+        The diary counts kind by kind. One feeding of April, written down in July, does not tell that every cut since
+        April was written down too: it would bring back nags for a time of which nothing else was kept. So an entry
+        older than the book's beginning counts from its own date, but for its own kinds only; and a date that the
+        owner set himself holds for all. A zone that was added later is not asked about the time before.
+        """
+        if not kinds:
+            return self._begun(zone)
+        begun, added = self._begun(zone), self.zone_added(zone)
+        if begun is None or (added is None and self.ground.newest.kept_since is not None):
+            return begun
+        tracks = (self.track(name, kind) for kind in kinds for name in ((zone,) if added else (zone, LAWN)))
+        return min([begun, *(track.entries[0].date for track in tracks if track.entries)])
+
+    def _begun(self, zone: str) -> date | None:
+        added, kept = self.zone_added(zone), self.kept_since
+        return kept if kept is None or added is None else max(kept, added)
+
+
+def _first_of(zone: str, settings: Iterable[Setting]) -> date | None:
+    """The day of the first setting of a zone, or the day from which on it holds."""
+    days = (one.since or one.date for one in settings if one.what == "zone" and one.name == zone)
+    return min(days, default=None)
 
 
 def _keys(entry: Entry) -> tuple[Key, ...]:
@@ -126,6 +162,10 @@ class Past:
     def lawnwide(self, kind: type[E]) -> Seen[E]:
         """Entries of that kind that name no zone, up to this day."""
         return self._seen(LAWN, kind)
+
+    def kept_since(self, *kinds: type[Entry]) -> _Date | None:
+        """From which day on entries of these kinds, not logged here, count as not done."""
+        return self.history.kept_for(self.zone, *kinds)
 
     def elsewhere(self, zone: str) -> "Past":
         """The same day seen from another zone, for what concerns the whole lawn."""

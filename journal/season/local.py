@@ -13,11 +13,13 @@ from journal.record.lawn import Lawn
 class LocalRules:
     """`closed` is the first and last day closed to nitrogen and phosphorus, both in it; it may cross the new year.
 
-    `seeding_allows_phosphorus` False where sowing alone is no reason for phosphorus.
+    `seeding_allows_phosphorus` False where sowing alone is no reason for phosphorus. `most_n_g_per_m2` is the most
+    nitrogen that one feeding may bring.
     """
 
     closed: tuple[MonthDay, MonthDay] | None = None
     seeding_allows_phosphorus: bool = True
+    most_n_g_per_m2: float | None = None
 
 
 LOCAL: Mapping[str, LocalRules] = MappingProxyType({})

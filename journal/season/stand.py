@@ -30,6 +30,8 @@ COUNTS_FROM_DAY = 21
 """Mowings count from this day after sowing."""
 SEEDBED_DAYS = 56
 NEW_GRASS_MOWINGS = 3
+NEW_GRASS_MOST_DAYS = 365
+"""Three mowings are not waited for longer than a year, in a book that keeps few of them: judgment."""
 LAPSES_DAYS = 14
 FLOWERING_DAYS = 21
 WEEDS_DAYS = 400
@@ -131,9 +133,12 @@ def in_seedbed(past: Past) -> bool:
 
 
 def new_grass(past: Past) -> bool:
-    """Through day 56, and until 3 mowings from day 21 on, whichever is later; a service's mowings aren't waited for."""
+    """Through day 56, and until 3 mowings from day 21 on, whichever is later, for a year at the most.
+
+    A service's mowings aren't waited for.
+    """
     days = age(past)
-    if days is None or days < 0:
+    if days is None or not 0 <= days < NEW_GRASS_MOST_DAYS:
         return False
     if days <= SEEDBED_DAYS:
         return True

@@ -6,7 +6,7 @@ from journal.facts.citation import Known
 from journal.facts.factors import celsius, g_per_m2, mm
 from journal.facts.house import NUMBERS, Number, by_slow_share, number, numbers
 
-UNITS = {"d", "mm", "g/m2", "C", "%", "x"}
+UNITS = {"d", "m/s", "mm", "g/m2", "C", "%", "x"}
 
 
 @pytest.mark.parametrize("one", NUMBERS, ids=lambda one: f"{one.rule} {one.name}")

@@ -47,9 +47,7 @@ def test_a_starter_with_mesotrione_as_its_label_allows() -> None:
     listed = LAWN.replace(
         'slow = "20% of n"', 'slow = "20% of n"\nactives = ["mesotrione"]\n[product.label]\nto_seed = "0 d"', 1
     )
-    diary = book(
-        "2026-09-06 seed three-river 9lb front", "2026-09-06 feed oat-hill 7lb front", on=lawn(toml=listed)
-    )
+    diary = book("2026-09-06 seed three-river 9lb front", "2026-09-06 feed oat-hill 7lb front", on=lawn(toml=listed))
     assert rules_raised(diary, "2026-09-07") & {"seed-over-residue", "starter-wrong", "starter-missing"} == set()
 
 

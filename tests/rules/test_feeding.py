@@ -27,7 +27,7 @@ def test_57_days_without_a_feeding_are_too_many() -> None:
 
 @pytest.mark.parametrize(("percent", "days"), [(14, 56), (15, 70), (50, 84), (80, 112)])
 def test_slow_nitrogen_lasts_longer(percent: int, days: int) -> None:
-    slow = lawn(("slow = \"60% of n\"", f'slow = "{percent}% of n"'))
+    slow = lawn(('slow = "60% of n"', f'slow = "{percent}% of n"'))
     diary = book("2026-04-20 feed slow-oak 7lb front", on=slow)
     assert level(diary, later("2026-04-20", days), "feed-overdue") == ""
     assert level(diary, later("2026-04-20", days + 1), "feed-overdue") == "late"

@@ -86,9 +86,7 @@ def test_a_dry_spell_holds_the_cut_and_says_so() -> None:
     dry = book("2026-06-20 mow 3in front", *weather("2026-06-15", 25, "80F 60F 0in"), on=lawn(DRY))
     step = the(dry, "2026-07-05", "mow")
     assert (step.state, step.earliest, step.line) == (State.WAITING, None, "")
-    assert step.waits_for == (
-        "too dry to grow: under 0.5 in of water in 21 d and not irrigated; cut again after rain"
-    )
+    assert step.waits_for == ("too dry to grow: under 0.5 in of water in 21 d and not irrigated; cut again after rain")
     assert level(dry, "2026-07-05", "mow-gap") == ""
     watered = book("2026-06-20 mow 3in front", *weather("2026-06-15", 25, "80F 60F 0in"))
     assert the(watered, "2026-07-05", "mow").state is State.LATE

@@ -15,13 +15,15 @@ from journal.rules.judge import Answer, answers, flags_of, judged
 from journal.season.history import History
 from journal.standing import findings, preflight, standing
 from tests.rules.seasons import BEGINS, LAWNS, SPAN, entries, kept, lawns, numbered
-from tests.scenario import book, lawn, weather
+from tests.scenario import LAWN, book, later, lawn, weather
 
 few = settings(max_examples=8, derandomize=True)
 FIRST = BEGINS.toordinal()
 days = st.integers(0, SPAN + 60).map(lambda ahead: BEGINS + timedelta(ahead))
 
 
+LABELLED = lawn(toml=LAWN.replace('form = "liquid"', 'form = "liquid"\nrate = "1.1floz/k 1.5floz/k"').replace(
+    'form = "granule"', 'form = "granule"\nrate = "2lb/k 3lb/k"'))  # fmt: skip
 EDGES = {
     "cuts around the turn of months": book(
         *(f"2026-{on} mow 2.4in front" for on in ("05-25", "06-18", "08-19", "09-18", "10-22"))
@@ -47,6 +49,22 @@ EDGES = {
     "begun in June": lawn(set_up="2026-06-01"),
     "begun in June, by months": book("2026-06-01 set feeding months", on=lawn(set_up="2026-06-01")),
     "a timer": book("2026-06-01 schedule front 10min mon to 7/20", "2026-09-01 schedule off front"),
+    "label rates and wind": book(
+        "2026-05-01 treat leaf-off 50floz front wind 9mph", "2026-05-20 treat leaf-off 9floz spot 40sqft front",
+        "2026-05-29 treat spring-wall 20lb part 1/2 front wind 14mph", "2026-06-02 feed pond-ridge 12lb part 1/2 front",
+        "2026-06-03 feed pond-ridge 12lb part 2/2 front", "2026-09-06 seed three-river 9lb front",
+        "2026-10-04 feed pond-ridge 2.5lb/k front", on=LABELLED,
+    ),
+    "a dry summer with rain at last": book(
+        "2026-05-10 mow 3in front", *(f"{later('2026-05-20', 3 * at)} rain 0in" for at in range(20)),
+        "2026-07-25 rain 1in since 2026-07-20", "2026-09-01 water 20min front", on=LAWNS["not irrigated"],
+    ),
+    "begun in July, one cut and one feeding before": book(
+        "2026-06-20 mow 3in front", "2026-04-20 feed pond-ridge 5lb front", "2026-04-02 water front",
+        on=lawn(set_up="2026-07-15"),
+    ),
+    "the zone is younger than the book": book("2026-06-10 zone side 900sqft", "2026-06-01 mow 3in front"),
+    "sown as growth ends": book("2026-10-25 seed three-river 9lb front", *weather("2026-10-01", 60, "50F 38F 0.1in")),
     "plans": book("2026-05-01 intend seed quick-rye 2026-05-20 front", "2026-05-12 mow 1in front",
                   "2026-05-01 buy quick-rye 1x 5lb", "2026-04-01 seed three-river 9lb front"),
 }  # fmt: skip
@@ -86,7 +104,7 @@ def test_the_edges_of_the_year_are_turn_days(rule: Rule, name: str) -> None:
 @given(lawns, entries(), days)
 def test_a_flag_rose_on_the_first_day_of_its_spell(name: str, diary: list[Entry], on: date) -> None:
     book = kept(name, numbered(diary))
-    first_on_file = min(day for day in (book.set_up, book.oldest) if day)
+    first_on_file = min(day for day in (book.set_up, book.oldest, book.kept_since) if day)
     for rule in rules():
         for flag in flags_of(rule, book.on("front", on)):
             day = on

@@ -8,7 +8,7 @@ Univ. Extension, EC 1550, 2022.
 import pytest
 
 from journal.record.kinds.mowing import Mowing
-from tests.scenario import book, later, lawn, level, raised, weather
+from tests.scenario import book, later, lawn, level, raised, the, weather
 
 SERVICE = ('name = "front"', 'name = "front"\nmowing = "service"')
 DRY = ("irrigated = true", "irrigated = false")
@@ -91,7 +91,8 @@ def test_a_lawn_that_is_left_dry_is_silent_and_one_without_a_gauge_is_not() -> N
     dry = book("2026-07-01 rain 0.1in", on=mown)
     assert level(dry, "2026-07-05", "mow-gap") == ""
     wet = book("2026-07-02 rain 0.4in", on=dry)
-    assert level(wet, "2026-07-05", "mow-gap") == "late"
+    assert level(wet, "2026-07-09", "mow-gap") == ""
+    assert level(wet, "2026-07-10", "mow-gap") == "late"
     without_rain = book(*weather("2026-06-15", 21, "80F 60F 0in"), on=mown)
     assert level(without_rain, "2026-07-05", "mow-gap") == ""
 
@@ -111,9 +112,7 @@ def test_a_seedbed_is_not_late_and_an_old_one_is() -> None:
     assert level(diary, later("2026-08-22", 57), "mow-gap") == "late"
 
 
-@pytest.mark.parametrize(
-    ("days", "expected"), [(1, "loss"), (20, "loss"), (21, "note"), (27, "note"), (28, "")]
-)
+@pytest.mark.parametrize(("days", "expected"), [(1, "loss"), (20, "loss"), (21, "note"), (27, "note"), (28, "")])
 def test_new_grass_is_cut_too_early(days: int, expected: str) -> None:
     sown = "2026-08-25"
     cut = later(sown, days)
@@ -227,3 +226,20 @@ def test_south_of_the_equator_the_months_are_turned() -> None:
     assert level(diary, "2027-01-17", "mow-gap") == ""
     assert level(diary, "2027-01-18", "mow-gap") == "late"
     assert level(diary, "2027-06-18", "mow-gap") == ""
+
+
+def test_after_rain_it_has_a_week_to_grow_again() -> None:
+    dry = book("2026-06-10 mow 3in front", "2026-06-12 rain 0in", *_dry_rain(), on=lawn(DRY))
+    rained = book("2026-07-20 rain 1in", on=dry)
+    assert level(dry, "2026-07-19", "mow-gap") == ""
+    assert the(rained, "2026-07-19", "mow").state == "waiting"
+    for ahead in range(8):
+        on = later("2026-07-20", ahead)
+        assert level(rained, on, "mow-gap") == ""
+        assert the(rained, on, "mow").state == "open"
+    assert level(rained, "2026-07-28", "mow-gap") == "late"
+    assert the(rained, "2026-07-28", "mow").state == "late"
+
+
+def _dry_rain() -> list[str]:
+    return [f"{later('2026-06-14', at)} rain 0in" for at in range(0, 36, 2)]

@@ -76,9 +76,7 @@ def test_grass_of_an_inch_and_a_half_needs_no_seedbed_water() -> None:
 
 
 def test_a_timer_is_believed() -> None:
-    diary = book(
-        RYE, f"{SOWN} schedule front 5min 7:00", f"{SOWN} schedule front 5min 15:00", *NO_RAIN
-    )
+    diary = book(RYE, f"{SOWN} schedule front 5min 7:00", f"{SOWN} schedule front 5min 15:00", *NO_RAIN)
     for at in range(1, 30):
         assert level(diary, later(SOWN, at), "seedbed-dry") == "", at
     off = book(f"{later(SOWN, 5)} schedule off front", on=diary)

@@ -64,9 +64,7 @@ def test_an_old_soil_test_says_nothing() -> None:
         assert level(diary, fed, "starter-wrong") == expected
 
 
-@pytest.mark.parametrize(
-    ("days", "expected"), [(-8, ""), (-7, "loss"), (3, "loss"), (27, "loss"), (28, "")]
-)
+@pytest.mark.parametrize(("days", "expected"), [(-8, ""), (-7, "loss"), (3, "loss"), (27, "loss"), (28, "")])
 def test_another_feeding_is_wrong_from_a_week_before_to_day_27(days: int, expected: str) -> None:
     lines = sorted([SEED, f"{later(SOWN, days)} feed pond-ridge 7lb front"])
     assert level(book(*lines), max(later(SOWN, days), later(SOWN, 0)), "starter-wrong") == expected

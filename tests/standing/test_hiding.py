@@ -48,4 +48,4 @@ def test_the_newest_word_holds() -> None:
     (found,) = [flag for flag in standing(diary, day("2026-06-16")).hidden if flag.rule == "mow-gap"]
     assert found.hidden.startswith("snoozed")
     (found,) = [flag for flag in standing(diary, day("2026-06-20")).hidden if flag.rule == "mow-gap"]
-    assert found.hidden == "set aside: meadow"
+    assert found.hidden == "set aside for good: meadow; strike it to bring it back"

@@ -99,11 +99,16 @@ def test_a_snooze_raises_nothing() -> None:
     assert found.raised == ()
 
 
-def test_a_line_older_than_the_book_moves_its_beginning_and_every_rule_is_asked() -> None:
+def test_a_line_older_than_the_book_counts_for_its_own_kind_only() -> None:
     diary = lawn(set_up="2026-05-20")
     assert "mow-gap" not in {flag.rule for flag in standing(diary, day("2026-05-28")).flags}
-    found = preflight(diary, draft(diary, "2026-05-10 water 20min front"), day("2026-05-28"))
-    assert "mow-gap" in rules(found.raised)
-    assert rules(preflight(diary, draft(diary, "2026-05-22 water 20min front"), day("2026-05-28")).raised) == set()
-    fertilizer = preflight(lawn(set_up="2026-06-20"), draft(diary, "2026-04-01 water 20min front"), day("2026-06-25"))
-    assert {"mow-gap", "feed-overdue"} <= rules(fertilizer.raised)
+    watered = preflight(diary, draft(diary, "2026-05-10 water 20min front"), day("2026-05-28"))
+    assert rules(watered.raised) == set()
+    mown = preflight(diary, draft(diary, "2026-05-10 mow 3in front"), day("2026-05-28"))
+    assert {(flag.rule, flag.zones) for flag in mown.raised} == {("mow-gap", ("front",))}
+
+
+def test_the_day_from_which_the_book_is_kept_is_asked_of_every_rule() -> None:
+    diary = lawn(set_up="2026-06-20")
+    found = judged(diary, "2026-06-25", "set kept_since 2026-04-01")
+    assert {"mow-gap", "feed-overdue"} <= rules(found.raised)
