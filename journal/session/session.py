@@ -32,9 +32,8 @@ class HeldBack(Exception):
 
     def __init__(self, judged: Preflight) -> None:
         gravest = judged.gravest
-        super().__init__(
-            f"Held back: {gravest.headline if gravest else ''} End the line in ` !` to save it all the same."
-        )
+        why = f"{gravest.rule}, {gravest.headline}" if gravest else "harm"
+        super().__init__(f"Held back: {why}. End the line in ` !` to save it all the same.")
         self.judged = judged
 
 

@@ -22,7 +22,7 @@ EVERY_KIND = (
 
 METRIC_KIND = (
     "mow 75mm bag front 40min", "water 12mm", "rain 15mm", "weather 22C 9C 5mm", "feed pond 25g/m2",
-    "feed pond 6kg front back", "treat dry-creek 160ml front wind 2m/s temp 20C", "seed three-river 4kg front",
+    "feed pond 6kg front back", "treat dry-creek 100ml front wind 2m/s temp 20C", "seed three-river 4kg front",
     "height 90mm front", "count grubs 40/m2 back", "zone side 110m2", "mow 14 may", "topdress 6mm back",
 )  # fmt: skip
 

@@ -45,13 +45,14 @@ class Fuse:
     def burnt(self, day: int) -> Burnt | None:
         """How things stand on a day (an ordinal); None between seasons, while dormant, or where nothing is counted."""
         season = self.scene.season(day)
-        if season is None or self.scene.kept_since is None or self.scene.resting(self.zone, day):
+        kept = self.scene.fed_since[self.zone]
+        if season is None or kept is None or self.scene.resting(self.zone, day):
             return None
         at = bisect_right(self.days, day)
         if at and self.days[at - 1] >= season[0]:
             feeding = self.feedings[at - 1]
             return Burnt(day - feeding.day, feeding.day, feeding, *self.lasts[at - 1])
-        since = max(season[0], self.scene.kept_since)
+        since = max(season[0], kept)
         sowing = self.scene.sowing(self.zone, day)
         if day < since or (sowing is not None and 0 <= day - sowing.zero <= self.seeded_days):
             return None

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from journal.facts.growth import LATE_GROWTH_DAYS, SLOW_MONTHS
+from journal.reckon.cutting import dry_spell_ended
 from journal.reckon.threshold import in_force
 from journal.record.lawn import Lawn
 from journal.screens.picture import Ink
@@ -91,23 +92,25 @@ class Clock:
     def gap(self, day: int, last_cut: int | None) -> Gap | None:
         """The gap on a day whose last cut before or on it was then; None where no cut is due."""
         season = self.scene.season(day)
-        if season is None or self.scene.kept_since is None or self.quiet(day):
+        kept = self.scene.mown_since[self.zone]
+        if season is None or kept is None or self.quiet(day):
             return None
         this_season = last_cut is not None and last_cut >= season[0] - EARLY_DAYS
         counted = max(last_cut, season[0]) if last_cut is not None and this_season else season[0] + self.limits.first
         green = green_up(self._past(day))
-        since = max(counted, self.scene.kept_since, green.day if green else 0)
+        since = max(counted, kept, green.day if green else 0)
         if day < since:
             return None
         gap = Gap(day - since, since, since == last_cut, self.limits.usual, self._late(day, season[1]))
         return None if gap.days > gap.late and self.dry(day) else gap
 
     def dry(self, day: int) -> bool:
-        """Whether a zone that is not irrigated had so little water on file that it can't have grown."""
+        """Whether a zone that is not irrigated can't have grown for want of water on file, or only just grows again."""
         return not self.irrigated and self.scene.once(("dry", self.zone, day), lambda: self._dry(day))
 
     def _dry(self, day: int) -> bool:
-        return dry_spell(self._past(day), self.limits.dry_days, self.limits.dry_mm)
+        past = self._past(day)
+        return dry_spell(past, self.limits.dry_days, self.limits.dry_mm) or dry_spell_ended(past) is not None
 
     def _past(self, day: int) -> Past:
         return self.scene.history.on(self.zone, date.fromordinal(day))

@@ -6,7 +6,9 @@ from datetime import date
 from functools import lru_cache
 from typing import Any, TypeVar, cast
 
+from journal.reckon.feedings import fed_since_in
 from journal.record.entry import Entry
+from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.sighting import Sighting
 from journal.record.lawn import Lawn
 from journal.screens.season.cells import COUNT, Cells
@@ -34,7 +36,10 @@ class Scene:
     today: int
     now: int
     metric: bool
-    kept_since: int | None
+    mown_since: Mapping[str, int | None]
+    """Zone -> the day from which on a mowing that is not logged counts as not done."""
+    fed_since: Mapping[str, int | None]
+    """The same for feedings."""
     pasts: Mapping[str, Past]
     """Zone ('' for what names none) -> what is known on the date judged, and no later than the cells reach."""
     seasons: tuple[Season, ...]
@@ -139,7 +144,6 @@ def _scene_of(same: _Same, zone: str, cells: Cells) -> Scene:
     history, as_of = standing.history, standing.as_of
     zones = (zone,) if zone in standing.lawn.zone_names else standing.lawn.zone_names
     today = as_of.toordinal()
-    kept = history.kept_since
     until = min(as_of, date.fromordinal(cells.last))
     pasts = {name: history.on(name, until) for name in (*zones, LAWN)}
     return Scene(
@@ -149,12 +153,17 @@ def _scene_of(same: _Same, zone: str, cells: Cells) -> Scene:
         today=today,
         now=COUNT - 1 if today > cells.last else -1 if today < cells.first else cells.at(today) or 0,
         metric=is_metric(standing.lawn),
-        kept_since=kept.toordinal() if kept else None,
+        mown_since={name: _ordinal(history.kept_for(name, Mowing)) for name in zones},
+        fed_since={name: _ordinal(fed_since_in(history, name)) for name in zones},
         pasts=pasts,
         seasons=seasons(history, as_of, date.fromordinal(cells.first), date.fromordinal(cells.last)),
         sowings={name: sowings(pasts[name], cells.first, cells.last) for name in zones},
         rests={name: _rests(pasts[name], cells) for name in zones},
     )
+
+
+def _ordinal(day: date | None) -> int | None:
+    return None if day is None else day.toordinal()
 
 
 def _rests(past: Past, cells: Cells) -> tuple[Stretch, ...]:

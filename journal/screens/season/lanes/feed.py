@@ -170,7 +170,8 @@ def _nothing(scene: Scene, day: int) -> str:
         return "none due: not growing."
     if day > scene.today:
         return "no window known here."
-    return "nothing was kept yet." if scene.kept_since is None or day < scene.kept_since else "none due yet."
+    kept = min((since for since in scene.fed_since.values() if since is not None), default=None)
+    return "nothing was kept yet." if kept is None or day < kept else "none due yet."
 
 
 def _total(scene: Scene) -> Now:

@@ -131,7 +131,8 @@ def _nothing(scene: Scene, cell: int) -> str:
     day = scene.past_end(cell)
     clocks = [clock(scene, zone) for zone in scene.zones]
     quiet = sorted({one.quiet(day) or ("dry, not irrigated" if one.dry(day) else "") for one in clocks} - {""})
-    if scene.kept_since is None or day < scene.kept_since:
+    kept = min((since for since in scene.mown_since.values() if since is not None), default=None)
+    if kept is None or day < kept:
         return "nothing was kept yet."
     return f"none due: {', '.join(quiet)}." if quiet else "none due yet."
 
