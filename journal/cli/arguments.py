@@ -7,10 +7,12 @@ from datetime import date
 from journal import __version__
 from journal.record.day import parse_day
 from journal.record.refusal import Refusal
-from journal.rules.flag import Level
 
 TYPED = ("log", "amend", "set")
 """Commands that take a line: its words may begin with a dash (`-1d`) and hold ` -- `."""
+
+LEVELS = ("harm", "loss", "late", "note")
+"""Gravest first. Written out here: the rules are loaded only by the commands that need them."""
 
 _FLAGS = ("--json", "--dry-run")
 _VALUED = ("--book", "--today")
@@ -60,7 +62,7 @@ def parser() -> argparse.ArgumentParser:
     flags.add_argument("--as-of", type=a_day, metavar="DATE", help="judge this date instead of today")
     flags.add_argument("--zone", help="of this zone only")
     flags.add_argument("--all", action="store_true", help="also those out of sight")
-    flags.add_argument("--fail-on", choices=[level.value for level in Level], help="exit 1 if one as grave stands")
+    flags.add_argument("--fail-on", choices=LEVELS, help="exit 1 if one as grave stands")
     due = _command(commands, "due", "what to do, and what not yet")
     due.add_argument("--as-of", type=a_day, metavar="DATE", help="judge this date instead of today")
     due.add_argument("--within", type=int, default=14, metavar="DAYS", help="also what opens so soon (14)")

@@ -1,8 +1,7 @@
 """Lines that were not saved when the screen closed, kept for next time outside the book."""
 
-import hashlib
 import os
-import tempfile
+import zlib
 from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
@@ -30,6 +29,8 @@ class Kept:
         if not lines:
             self.path.unlink(missing_ok=True)
             return
+        import tempfile  # not before the first paint
+
         self.path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
         handle, name = tempfile.mkstemp(dir=self.path.parent, prefix=".line-")  # made 0600
         try:
@@ -43,5 +44,5 @@ class Kept:
 
 def kept_for(book: Path, folder: Path) -> Kept:
     """Where the line of this book waits: one file a book in the program's state folder."""
-    name = hashlib.sha256(str(book.absolute()).encode()).hexdigest()[:16]
+    name = f"{zlib.crc32(str(book.absolute()).encode()):08x}"
     return Kept(folder / f"line-{name}.txt")

@@ -4,6 +4,8 @@ from pathlib import Path
 
 import pytest
 
+from journal.cli.arguments import LEVELS
+from journal.rules.flag import Level
 from tests.cli.conftest import Run
 
 EVERY_KIND = (
@@ -186,8 +188,13 @@ def test_a_treatment_says_the_safety_words_once(lawn: Run) -> None:
     assert "label is law" not in lawn("log mow 3in").out
 
 
-@pytest.mark.parametrize("words", [("undo", ""), ("undo", "1"), ("list", "--zone", ""), ("flags", "--zone", ""),
-                                   ("due", "--within", "99999999"), ("log", "mow", "--book"), ("strike", "")])  # fmt: skip
+@pytest.mark.parametrize(
+    "words",
+    [
+        ("undo", ""), ("undo", "1"), ("list", "--zone", ""), ("flags", "--zone", ""), ("due", "--within", "99999999"),
+        ("log", "mow", "--book"), ("strike", ""),
+    ],
+)  # fmt: skip
 def test_an_empty_or_absurd_word_is_refused(lawn: Run, tmp_path: Path, words: tuple[str, ...]) -> None:
     before = written(tmp_path)
     assert lawn(*words).code == 2
@@ -219,3 +226,7 @@ def test_what_warns_of_loss_stays_on(lawn: Run) -> None:
 
 def test_about_a_month_is_its_last_day(lawn: Run) -> None:
     assert lawn("log treat unknown by service in april --json").json["entry"]["date"] == "2026-04-30"
+
+
+def test_the_levels_that_may_be_asked_for_are_those_there_are() -> None:
+    assert set(LEVELS) == {level.value for level in Level}
