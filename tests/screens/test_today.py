@@ -6,6 +6,7 @@ from datetime import date, timedelta
 import pytest
 
 from journal.plan.step import State, Step
+from journal.record.kinds.intention import Intention
 from journal.record.kinds.mowing import Mowing
 from journal.screens.page import Size
 from journal.screens.pages.today import PAGE
@@ -173,3 +174,11 @@ def test_a_metric_book_has_whole_millimetres_everywhere() -> None:
     rows = page(standing)
     assert any(row.endswith("front, at 99 mm") for row in map(str.rstrip, rows))
     assert next(row for row in rows if row.startswith(" front"))[16:22] == "    76"
+
+
+def test_what_is_meant_for_later_comes_up_too() -> None:
+    session = PretendSession()
+    plan = Intention(id="2000", date=TODAY, zones=("front",), what="aerate", target=date(2027, 9, 3), rental=True)
+    standing = replace(session.standing(TODAY), history=session.history.plus(plan))
+    rows = page(standing, 120, 33)
+    assert any(" 3 Sep  aerate front  meant" in row for row in rows)

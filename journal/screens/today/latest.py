@@ -8,6 +8,7 @@ from journal.line.words import summary
 from journal.plan.step import State, Step
 from journal.record.day import MONTHS, WEEKDAYS
 from journal.record.entry import Entry
+from journal.record.kinds.intention import PLANS, Intention
 from journal.record.kinds.weather import Weather
 from journal.record.lawn import Lawn
 from journal.screens.newest import newest
@@ -16,6 +17,7 @@ from journal.screens.picture import EMPTY_ROW, Ink, Row, Span, Target
 from journal.screens.rows import filled, left
 from journal.screens.today.ruler import closed
 from journal.screens.today.steps import of_zone, short, where
+from journal.season.stand import intentions
 from journal.standing import Standing
 
 
@@ -63,10 +65,31 @@ def entry_row(entry: Entry, lawn: Lawn, as_of: date) -> Row:
 
 
 def coming_up(standing: Standing, zone: str, most: int) -> list[Row]:
-    """Steps that open later than today, by their day."""
+    """Steps that open later than today and what else is meant to be done, by their day."""
     steps = [step for step in of_zone(standing.steps, zone) if _later(step, standing)]
-    steps.sort(key=lambda step: step.earliest or standing.as_of)
-    return [_ahead(step, standing) for step in steps[:most]]
+    rows = [(step.earliest or standing.as_of, _ahead(step, standing)) for step in steps]
+    planned = {step.step for step in steps}
+    rows += [
+        (day, _meant(one, day, standing.lawn)) for one, day in _intentions(standing, zone) if one.what not in planned
+    ]
+    return [row for _, row in sorted(rows, key=lambda pair: pair[0])[:most]]
+
+
+def _intentions(standing: Standing, zone: str) -> list[tuple[Intention, date]]:
+    """Those still standing whose day lies ahead."""
+    zones = (zone,) if zone else standing.lawn.zone_names
+    pasts = [standing.history.on(name, standing.as_of) for name in zones]
+    found = {one.id: one for past in pasts for what in PLANS for one in intentions(past, what)}
+    return [(one, one.target) for one in found.values() if one.target and one.target > standing.as_of]
+
+
+def _meant(one: Intention, day: date, lawn: Lawn) -> Row:
+    product = f" {one.product}" if one.product else ""
+    return (
+        Span(f"{short(day):>6}  "),
+        Span(f"{one.what}{product} {where(one.zones, lawn)}", Ink.AHEAD),
+        Span("  meant", Ink.DIM),
+    )
 
 
 def _later(step: Step, standing: Standing) -> bool:
