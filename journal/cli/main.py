@@ -53,6 +53,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
     except OSError as error:
+        if error.filename is not None:
+            return trouble(f"{error.filename}: {error.strerror}.")
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         trouble(f"the result could not be written out: {error.strerror}. A line that was logged is saved all the same.")
         return STANDS

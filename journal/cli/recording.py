@@ -138,11 +138,13 @@ def check(session: Session, given: Namespace) -> int:
     report = session.book.check()
     problems = session.history.ground.newest.problems
     orphans = session.orphans()
+    conflicts = sorted(session.book.conflicts())
     trouble_found = report.problems or bool(session.unread) or bool(problems) or bool(orphans)
     if given.json:
         show_json(
             report.as_json()
             | {"problems": trouble_found, "unread": session.unread, "settings": list(problems), "orphans": orphans}
+            | {"conflicts": conflicts}
         )
         return STANDS if trouble_found else DONE
     show(f"{report.records} records in {len(report.files)} files, {session.history.size} entries.")
@@ -154,10 +156,14 @@ def check(session: Session, given: Namespace) -> int:
         show(f"not read: {name}")
     for name, why in report.ignored:
         show(f"not read: {name}: {why}")
+    if report.vanished:
+        show(f"no longer on the disk: {report.vanished} changes that were read before")
     for id, why in session.unread.items():
         show(f"not understood: {id}: {why}")
     for id, name in orphans.items():
         show(f"names {name}, which the lawn has not: {id}")
+    for id in conflicts:
+        show(f"changed on two computers at once, the newer stands: {id}")
     for problem in problems:
         show(f"not usable: {problem}")
     if not trouble_found:

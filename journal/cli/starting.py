@@ -24,6 +24,8 @@ def session_of(given: Namespace, clock: Clock) -> "Session":
     from journal.session.place import book_folder
 
     folder = book_folder(given.book)
+    if folder.is_file():
+        raise NotABook(f"{folder} is a file; a book is a folder.")
     if not folder.exists():
         raise NotABook(f"there is no book in {folder} yet: swardbook setup makes one.")
     return _session(folder, clock)

@@ -56,11 +56,6 @@ class Active:
     water_basis: Basis | None = None
     home_lawn: bool = True
 
-    @property
-    def safe_grasses(self) -> frozenset[str]:
-        """The grasses that may be sown on the day of the use, by standard name."""
-        return frozenset(name for name, days in self.wait_by_grass if days == 0)
-
     def listed_wait(self, grass: str) -> int | None:
         """Days before sowing a grass that is listed for it, by standard name; None for one that is not."""
         return dict(self.wait_by_grass).get(grass)

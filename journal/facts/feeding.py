@@ -51,11 +51,11 @@ HOT_DAYS, HOT_NEEDS = 7, 5
 """The week's highs are averaged where at least 5 of them are on file: judgment."""
 
 MOST = g_per_m2(0.9)
-MOST_BASIS: Basis = published("umd-schedule")
+MOST_BASIS: Basis = published("umd-schedule", "pennsylvania-6813")
 """The most nitrogen in one feeding."""
 
 MOST_SOLUBLE = g_per_m2(0.7)
-MOST_SOLUBLE_BASIS: Basis = published("umd-schedule")
+MOST_SOLUBLE_BASIS: Basis = published("umd-schedule", "pennsylvania-6813")
 """The most soluble nitrogen in one feeding."""
 
 MOST_SOLUBLE_NEW = g_per_m2(0.5)

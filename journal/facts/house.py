@@ -7,6 +7,14 @@ from dataclasses import dataclass
 
 from journal.facts.citation import Basis, memory, practice
 from journal.facts.factors import celsius, g_per_m2, mm, mph
+from journal.facts.feeding import (
+    MOST,
+    MOST_BASIS,
+    MOST_SOLUBLE,
+    MOST_SOLUBLE_BASIS,
+    MOST_SOLUBLE_NEW,
+    MOST_SOLUBLE_NEW_BASIS,
+)
 from journal.facts.growth import LATE_GAP, SLOW_MONTH_GAP, USUAL_GAP
 from journal.facts.sources import judgment, published
 
@@ -125,12 +133,12 @@ _SEED = (
 )  # fmt: skip
 
 _DOSE = (
-    Number("feed-dose", "most", g_per_m2(0.9), "g/m2", g_per_m2(0.2), g_per_m2(1.5),
-           published("umd-schedule", "pennsylvania-6813"), "a note above this much nitrogen at once"),
-    Number("feed-dose", "most-soluble", g_per_m2(0.7), "g/m2", g_per_m2(0.2), g_per_m2(1.5),
-           published("umd-schedule", "pennsylvania-6813"), "a note above this much soluble nitrogen at once"),
-    Number("feed-dose", "most-soluble-new", g_per_m2(0.5), "g/m2", g_per_m2(0.1), g_per_m2(1),
-           memory("seedlings burn sooner"), "the same on new grass"),
+    Number("feed-dose", "most", MOST, "g/m2", g_per_m2(0.2), g_per_m2(1.5), MOST_BASIS,
+           "a note above this much nitrogen at once"),
+    Number("feed-dose", "most-soluble", MOST_SOLUBLE, "g/m2", g_per_m2(0.2), g_per_m2(1.5), MOST_SOLUBLE_BASIS,
+           "a note above this much soluble nitrogen at once"),
+    Number("feed-dose", "most-soluble-new", MOST_SOLUBLE_NEW, "g/m2", g_per_m2(0.1), g_per_m2(1),
+           MOST_SOLUBLE_NEW_BASIS, "the same on new grass"),
     Number("feed-dose", "loss", g_per_m2(1), "g/m2", g_per_m2(0.5), g_per_m2(2),
            published("isu-summer", note="the most at once; coated kinds are printed with more"), "a loss above"),
     Number("feed-dose", "loss-slow", g_per_m2(1.5), "g/m2", g_per_m2(0.5), g_per_m2(3), judgment(),

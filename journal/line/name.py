@@ -7,7 +7,7 @@ from journal.line.verb import PINS
 from journal.record.day import FULL_MONTHS, FULL_WEEKDAYS, MONTHS, WEEKDAYS
 from journal.record.entry import KINDS, VERBS, slots
 from journal.record.fold import keys
-from journal.record.refusal import Refusal, nearest
+from journal.record.refusal import Refusal
 from journal.record.slot import Role
 from journal.record.unit import UNITS
 
@@ -62,8 +62,3 @@ def find_name(word: str, names: Iterable[str]) -> str:
     if len(matches) > 1:
         raise Refusal(word, f"could be {', '.join(matches[:3])}: write a letter more.")
     return matches[0] if matches else ""
-
-
-def no_such(word: str, what: str, names: Iterable[str]) -> Refusal:
-    """A Refusal that names the closest known name."""
-    return Refusal(word, f"no {what} of that name.", nearest(word, names))

@@ -3,7 +3,6 @@
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from journal.facts.feeding import MOST, MOST_SOLUBLE, MOST_SOLUBLE_NEW
 from journal.plan.measure import nitrogen
 from journal.plan.offer import Spread
 from journal.reckon.feed_holds import rest_over
@@ -11,7 +10,7 @@ from journal.reckon.feed_months import windows
 from journal.reckon.feed_season import last_useful
 from journal.reckon.feeding import product_for_nitrogen
 from journal.reckon.feedings import nitrogen_left
-from journal.reckon.threshold import in_force_by_slow_share
+from journal.reckon.threshold import in_force, in_force_by_slow_share
 from journal.record.product import Product
 from journal.record.unit import Dimension
 from journal.season.growth import Window
@@ -31,8 +30,8 @@ def dose(past: Past, product: Product | None, first: date, growth: Window) -> Fe
     """What is left of the year's nitrogen, shared among the feedings that still fit; None for a product not known."""
     slow = product.slow if product else None
     share = nitrogen_left(past) / feedings_left(past, slow, first, growth)
-    soluble = MOST_SOLUBLE_NEW if new_grass(past) else MOST_SOLUBLE
-    wanted = min(MOST, share, soluble / max(1e-9, 1 - (slow or 0.0)))
+    soluble = in_force(past.lawn, "feed-dose", "most-soluble-new" if new_grass(past) else "most-soluble")
+    wanted = min(in_force(past.lawn, "feed-dose", "most"), share, soluble / max(1e-9, 1 - (slow or 0.0)))
     if product is None:
         return FeedDose(wanted, None)
     rate = product_for_nitrogen(product, wanted)

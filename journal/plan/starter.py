@@ -2,7 +2,6 @@
 
 from datetime import timedelta
 
-from journal.facts.feeding import MOST, MOST_SOLUBLE_NEW
 from journal.plan.declare import step
 from journal.plan.measure import nitrogen
 from journal.plan.offer import Offer, Spread
@@ -68,7 +67,9 @@ def starter(past: Past) -> Offer | None:
         latest=latest,
         why=sown_said(past, stand),
         waits_for="closed by the local rule" if shut else "growth" if rests else _waits_for(past, stand),
-        amount="" if spread else f"{_missing(product, wanted)}; about {nitrogen(MOST_SOLUBLE_NEW, lawn)}",
+        amount=""
+        if spread
+        else f"{_missing(product, wanted)}; about {nitrogen(in_force(lawn, 'feed-dose', 'most-soluble-new'), lawn)}",
         verb=f"feed {product.name}" if product and spread else "",
         spread=spread,
     )
@@ -117,7 +118,8 @@ def starter_spread(product: Product, lawn: Lawn) -> Spread | None:
     label = product.rate if product.rate and product.rate.dimension is Dimension.MASS_RATE else None
     if not product.nitrogen:
         return Spread(product, label.high, "the label's rate") if label else None
-    gentle = min(MOST, MOST_SOLUBLE_NEW / max(1e-9, 1 - (product.slow or 0.0)))
+    most, soluble = (in_force(lawn, "feed-dose", name) for name in ("most", "most-soluble-new"))
+    gentle = min(most, soluble / max(1e-9, 1 - (product.slow or 0.0)))
     rate = gentle / product.nitrogen
     if label:
         rate = min(max(rate, label.low), label.high)

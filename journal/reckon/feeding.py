@@ -6,7 +6,7 @@ AY-22, Fertilizing Established Lawns, 1998.
 
 from dataclasses import dataclass
 
-from journal.reckon.dose import mean_g_per_m2, rate_g_per_m2
+from journal.reckon.dose import mean_g_per_m2
 from journal.reckon.threshold import in_force
 from journal.record.dose import Dose
 from journal.record.entry import Entry
@@ -40,18 +40,9 @@ def product_for_nitrogen(product: Product, n_g_per_m2: float) -> float | None:
     return n_g_per_m2 / product.nitrogen if product.nitrogen else None
 
 
-def nutrients_put(dose: Dose, entry: Entry, lawn: Lawn) -> Nutrients | None:
-    """What a dose brought to each square metre that was treated; None where amount, area or analysis is missing."""
-    return _brought(dose, rate_g_per_m2(dose, entry, lawn), lawn)
-
-
 def nutrients_mean(dose: Dose, entry: Entry, lawn: Lawn) -> Nutrients | None:
-    """The same, spread over the whole of the zones named."""
-    return _brought(dose, mean_g_per_m2(dose, entry, lawn), lawn)
-
-
-def _brought(dose: Dose, rate: float | None, lawn: Lawn) -> Nutrients | None:
-    product = lawn.product(dose.product)
+    """What a dose brought, spread over the whole of the zones named; None where amount, area or analysis is missing."""
+    product, rate = lawn.product(dose.product), mean_g_per_m2(dose, entry, lawn)
     return None if product is None or rate is None else nutrients(product, rate)
 
 

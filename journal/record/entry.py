@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any, ClassVar, TypeVar
 
-from journal.record.slot import Role, Slot
+from journal.record.slot import Slot
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,8 +66,6 @@ E = TypeVar("E", bound=Entry)
 KINDS: dict[str, type[Entry]] = {}
 VERBS: dict[str, tuple[Verb, type[Entry]]] = {}
 
-COMMON = frozenset(field.name for field in dataclasses.fields(Entry))
-
 
 def entry_kind(
     name: str, *verbs: Verb, lawnwide: bool = False, applies: bool = False, everywhere: bool = False
@@ -108,8 +106,3 @@ def slots(cls: type[Entry]) -> dict[str, Slot]:
 def pins() -> dict[str, str]:
     """Pinned letter -> verb."""
     return {verb.pin: verb.name for verb, _ in VERBS.values() if verb.pin}
-
-
-def presets(cls: type[Entry]) -> tuple[str, ...]:
-    """Fields that the verb itself fills."""
-    return tuple(name for name, slot in slots(cls).items() if slot.role is Role.PRESET)

@@ -13,7 +13,6 @@ from journal.facts.feeding import (
     LAST_DAYS,
     LATE_AUTUMN,
     MONTHS_BASIS,
-    MOST,
     ONCE,
     PASSED_DAYS,
     SUMMER_REST,
@@ -24,6 +23,7 @@ from journal.reckon.feed_due import FEED_DUE, Counted, FeedDue, feeding_late, fe
 from journal.reckon.feed_season import last_useful
 from journal.reckon.feeding import holds_nitrogen
 from journal.reckon.feedings import FEEDINGS, nitrogen_left, year_is_fed
+from journal.reckon.threshold import in_force
 from journal.record.day import MonthDay
 from journal.record.entry import Entry
 from journal.record.kinds.intention import Intention
@@ -138,11 +138,12 @@ def feed_overdue(past: Past, n: Numbers) -> Finding | None:
     if due.number:
         n.days(due.number)
     last = due.last
+    most = min(in_force(past.lawn, "feed-dose", "most"), nitrogen_left(past))
     return Finding(
         level=Level.LATE,
         headline=f"not fed for {days(past.day - last.day)}" if last else "no feeding on file",
         why=_why_by_months(past, due) if by_months else _why(past, due, n),
-        do=f"feed, at most {in_words(min(MOST, nitrogen_left(past)), 'g/m2', past.lawn.units)} of nitrogen",
+        do=f"feed, at most {in_words(most, 'g/m2', past.lawn.units)} of nitrogen",
         clears="a feeding",
         evidence=tuple(entry.id for entry in last.entries) if last else (),
         numbers=(due.number,),

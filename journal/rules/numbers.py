@@ -45,10 +45,6 @@ class Numbers:
         """A number of days, rounded up."""
         return math.ceil(self[name])
 
-    def is_own(self, name: str) -> bool:
-        """Whether the owner has set it."""
-        return (self.rule, name) in self.lawn.numbers
-
     def stricter(
         self,
         name: str,

@@ -26,7 +26,7 @@ class Done:
 
     @property
     def flags_said(self) -> str:
-        """`raises feed-too-soon`, `clears mow-gap`; notes stay unsaid."""
+        """`raises feed-dose`, `clears mow-gap`; notes stay unsaid."""
         raised = dict.fromkeys(flag.rule for flag in self.raised if flag.level is not Level.NOTE)
         cleared = dict.fromkeys(flag.rule for flag in self.cleared)
         parts = [f"raises {', '.join(raised)}"] if raised else []

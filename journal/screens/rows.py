@@ -94,11 +94,6 @@ def joined(rows: Iterable[Sequence[Span]], between: str = "  ", ink: Ink = Ink.P
     return tuple(spans)
 
 
-def inked(row: Sequence[Span], ink: Ink) -> Row:
-    """The same text in one ink."""
-    return text("".join(span.text for span in row), ink)
-
-
 def wrapped(words: str, width: int) -> list[str]:
     """Lines of at most `width` cells, broken at blanks; a longer word is cut into pieces."""
     lines: list[str] = []

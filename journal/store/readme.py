@@ -45,5 +45,5 @@ A line counts if it ends in its checksum and the checksum is right. A damaged li
 harms no other. To know an entry, take all its versions in all files, in any order, and leave out those that
 another version of the entry replaced. What is left is the entry. If several are left, they were written on two
 computers that did not know of each other: a "put" goes before a "del", and then the latest by at, by, n and crc;
-the others are shown beside it, for the owner to choose.
+the others stay in the log.
 """

@@ -15,8 +15,6 @@ from journal.store.log_storage import LogStorage
 from journal.store.plain import copied
 from journal.store.stamp import new_id
 
-Updates = Iterable[tuple[Mapping[str, Any] | Callable[[MutableMapping[str, Any]], None], QueryLike]]
-
 
 class Copy(Document):
     """A document as TinyDB returns it, sharing nothing with the store."""

@@ -11,7 +11,7 @@ from journal.record.entry import KINDS, Entry, slots
 from journal.record.lawn import Lawn
 from journal.record.quantity import parse
 from journal.record.slot import Role, Slot
-from journal.record.unit import UNITS, Dimension, unit_for
+from journal.record.unit import UNITS, unit_for
 from tests.line.lawns import TODAY
 
 Values = dict[str, Any]
@@ -160,8 +160,3 @@ def _settled(draw: st.DrawFn, kind: type[Entry], values: Values, lawn: Lawn, day
 
 
 KINDS_ON_A_LINE = tuple(kind for name, kind in sorted(KINDS.items()) if name != "setting")
-
-
-def is_measure(slot: Slot) -> bool:
-    """Whether a slot takes a number with a unit."""
-    return slot.role is Role.MEASURE and slot.dimensions[0] is not Dimension.NUMBER
