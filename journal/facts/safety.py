@@ -5,21 +5,21 @@ from types import MappingProxyType
 
 from journal.facts.citation import Basis, Citation, Known
 
-POISON_HELP = Citation(
-    "poison-help",
-    "US Health Resources and Services Administration",
-    "Poison Help line, 1-800-222-1222",
-    None,
-    "poisonhelp.hrsa.gov",
+EMERGENCY = Citation(
+    "epa-emergency",
+    "US Environmental Protection Agency",
+    "In Case of Pesticide Emergency (snapshot)",
+    2017,
+    "19january2017snapshot.epa.gov",
 )
 LABEL_LAW = Citation(
     "epa-label-law",
     "US Environmental Protection Agency",
-    "Introduction to Pesticide Labels",
+    "Label Review Training, Module 1: Label Basics, page 16",
     None,
-    "epa.gov/pesticide-labels/introduction-pesticide-labels",
+    "epa.gov/pesticide-labels/label-review-training-module-1-label-basics-page-16",
 )
-BASIS = Basis(Known.PUBLISHED, (LABEL_LAW, POISON_HELP))
+BASIS = Basis(Known.PUBLISHED, (LABEL_LAW, EMERGENCY))
 
 LABEL = "Read the label: it is the law and comes before anything said here."
 KEEP_OFF = "Keep people and pets off until the spray has dried, or the granules are watered in and dry again."
