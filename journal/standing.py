@@ -5,10 +5,9 @@ from dataclasses import dataclass, replace
 from datetime import date
 from types import MappingProxyType
 
-from journal.facts.mixture import nitrogen_cap
 from journal.plan.step import Step
 from journal.plan.steps import steps
-from journal.reckon.feedings import nitrogen_of_year
+from journal.reckon.feedings import nitrogen_of_year, year_cap
 from journal.record.entry import Entry
 from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.setting import Setting
@@ -21,7 +20,7 @@ from journal.rules.judge import flag_id, flags_of
 from journal.rules.precedence import settled
 from journal.season.growth import dormant_open, growing
 from journal.season.history import History, Past
-from journal.season.stand import age, in_seedbed, new_grass, sown, stand_mix
+from journal.season.stand import age, in_seedbed, new_grass, sown
 from journal.season.water import depth_mm
 
 NEWEST = "\U0010ffff"
@@ -150,7 +149,7 @@ def zone_facts(past: Past) -> ZoneFacts:
         cut_on=last.date if last else None,
         mown_days_ago=past.day - last.day if last else None,
         n_g_per_m2=nitrogen_of_year(past, past.date.year),
-        n_cap_g_per_m2=nitrogen_cap(stand_mix(past)).nitrogen_cap_g_per_m2,
+        n_cap_g_per_m2=year_cap(past),
         water_mm_7d=depth_mm(past, past.day - 6, past.day),
         sown_on=seeding.date if seeding else None,
         growing=growing(past),

@@ -8,8 +8,8 @@ from journal import __version__
 from journal.record.day import parse_day
 from journal.record.refusal import Refusal
 
-TYPED = ("log", "amend", "set")
-"""Commands that take a line: its words may begin with a dash (`-1d`) and hold ` -- `."""
+TYPED = ("log", "amend", "set", "reckon")
+"""Commands that take a line: its words may begin with a dash (`-1d`, `--area`) and hold ` -- `."""
 
 LEVELS = ("harm", "loss", "late", "note")
 """Gravest first. Written out here: the rules are loaded only by the commands that need them."""
@@ -24,6 +24,13 @@ def a_day(text: str) -> date:
         return parse_day(text)
     except Refusal as refusal:
         raise argparse.ArgumentTypeError(str(refusal)) from None
+
+
+def a_year(text: str) -> int:
+    """A year of the command line, or argparse's own error."""
+    if not (text.isascii() and text.isdigit() and len(text) == 4 and int(text) >= 1900):
+        raise argparse.ArgumentTypeError("a year is wanted, like 2026.")
+    return int(text)
 
 
 def a_folder(text: str) -> str:
@@ -66,6 +73,15 @@ def parser() -> argparse.ArgumentParser:
     due = _command(commands, "due", "what to do, and what not yet")
     due.add_argument("--as-of", type=a_day, metavar="DATE", help="judge this date instead of today")
     due.add_argument("--within", type=int, default=14, metavar="DAYS", help="also what opens so soon (14)")
+    ledger = _command(commands, "ledger", "nitrogen, seed, water and money, zone by zone")
+    ledger.add_argument("year", nargs="?", type=a_year, metavar="YEAR", help="of this year (the running one)")
+    _command(
+        commands, "reckon", "do a calculation: reckon spread --analysis 24-0-11 --n 0.9lb/k --area 8200sqft", line=True
+    )
+    weather = _command(commands, "import-weather", "take in a file of daily weather")
+    weather.add_argument("file", metavar="FILE", help="daily highs, lows and rain, as weather services hand them out")
+    weather.add_argument("--units", metavar="U", help="what its numbers are in, where the file leaves that in doubt")
+    weather.add_argument("--dry-run", action="store_true", help="say what it holds, save nothing")
     _command(commands, "rules", "every rule with its numbers and basis")
     _command(commands, "check", "read every record afresh and name what is damaged")
     return top
@@ -101,7 +117,8 @@ def parse(arguments: Sequence[str]) -> argparse.Namespace:
     if at < 0 or any(not word.startswith("-") and i not in valued for i, word in enumerate(before)):
         return parser().parse_args(list(arguments))
     options, words = split(arguments[at + 1 :])
-    if any(word in ("-h", "--help") for word in words[: words.index("--") if "--" in words else len(words)]):
+    asked = words[: words.index("--") if "--" in words else len(words)]
+    if arguments[at] != "reckon" and any(word in ("-h", "--help") for word in asked):
         return parser().parse_args([*before, arguments[at], "--help"])
     found = parser().parse_args([*before, arguments[at], *options])
     found.words = words

@@ -33,6 +33,8 @@ COMMANDS = {
     "flags": "judging.flags",
     "due": "judging.due",
     "rules": "judging.rules",
+    "ledger": "ledger.ledger",
+    "import-weather": "weather.import_weather",
     "check": "recording.check",
 }
 """Commands on an open book, each loaded only when it is asked for."""
@@ -75,6 +77,10 @@ def _run(given: Namespace) -> int:
                 return starting.setup(given, clock)
             case "demo":
                 return starting.demo(given, clock)
+            case "reckon":
+                from journal.cli.reckoning import reckon
+
+                return reckon(given, clock)
         return starting.journal(given, clock)
     except (NotABook, NotSaved, Refusal) as error:
         return trouble(str(error))

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from journal.facts import sources_local, sources_water, sources_weather
 from journal.facts.citation import Basis, Citation, Known
 
 _KENT = "Univ. of Delaware Cooperative Extension, Kent County"
@@ -159,9 +160,15 @@ _TABLE: tuple[tuple[str, str, str, int | None, str], ...] = (
     ("gcm-2018", "Golf Course Management", "Fungicide table, February 2018", 2018, ""),
     ("ncsu-brown-patch", "NC State Univ.",
      "Comparison of Granular Fungicides for Brown Patch Control in Tall Fescue", 2010, "turffiles.ncsu.edu"),
+    ("psu-home-lawn", "Penn State Agricultural Analytical Services Lab", "Home Lawn - Maintain", None,
+     "agsci.psu.edu/aasl/online-report/home-lawn-maintain"),
+    ("umc-turf-test", "Univ. of Missouri Extension, Soil and Plant Testing Laboratory", "Turf soil test", None,
+     "extension.missouri.edu/programs/soil-and-plant-testing-laboratory/spl-soil-analysis/spl-turf-soil-test"),
 )  # fmt: skip
 
-CITATIONS: Mapping[str, Citation] = MappingProxyType({row[0]: Citation(*row) for row in _TABLE})
+CITATIONS: Mapping[str, Citation] = MappingProxyType(
+    {row[0]: Citation(*row) for row in (*_TABLE, *sources_water.ROWS, *sources_local.ROWS, *sources_weather.ROWS)}
+)
 
 
 def cite(key: str) -> Citation:

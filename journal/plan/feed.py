@@ -4,7 +4,6 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from journal.facts.feeding import GRACE_DAYS
-from journal.facts.mixture import nitrogen_cap
 from journal.facts.rounding import reaches
 from journal.plan.declare import step
 from journal.plan.feed_dose import dose
@@ -20,12 +19,12 @@ from journal.reckon.feedings import (
     nitrogen_left,
     nitrogen_of_year,
     usual_fertilizer,
+    year_cap,
     year_is_fed,
 )
 from journal.reckon.threshold import in_force
 from journal.season.growth import Window, began, next_start
 from journal.season.history import Past
-from journal.season.stand import stand_mix
 
 AHEAD_DAYS = 28
 
@@ -47,7 +46,7 @@ def feed(past: Past) -> Offer | None:
 
 def _year_is_fed(past: Past) -> str:
     """How much of the year's nitrogen is used; and, where some is left, why it is too little."""
-    fed, cap = nitrogen_of_year(past, past.date.year), nitrogen_cap(stand_mix(past)).nitrogen_cap_g_per_m2
+    fed, cap = nitrogen_of_year(past, past.date.year), year_cap(past)
     why = f"done for the year: {nitrogen(fed, past.lawn)} of {nitrogen(cap, past.lawn)}"
     product, left = usual_fertilizer(past), nitrogen_left(past)
     least = least_nitrogen(product)

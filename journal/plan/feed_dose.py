@@ -15,6 +15,7 @@ from journal.record.product import Product
 from journal.record.unit import Dimension
 from journal.season.growth import Window
 from journal.season.history import Past
+from journal.season.local import most_n, most_soluble_n
 from journal.season.stand import new_grass
 
 
@@ -31,7 +32,9 @@ def dose(past: Past, product: Product | None, first: date, growth: Window) -> Fe
     slow = product.slow if product else None
     share = nitrogen_left(past) / feedings_left(past, slow, first, growth)
     soluble = in_force(past.lawn, "feed-dose", "most-soluble-new" if new_grass(past) else "most-soluble")
-    wanted = min(in_force(past.lawn, "feed-dose", "most"), share, soluble / max(1e-9, 1 - (slow or 0.0)))
+    soluble = most_soluble_n(past.lawn, soluble)
+    most = most_n(past.lawn, in_force(past.lawn, "feed-dose", "most"))
+    wanted = min(most, share, soluble / max(1e-9, 1 - (slow or 0.0)))
     if product is None:
         return FeedDose(wanted, None)
     rate = product_for_nitrogen(product, wanted)

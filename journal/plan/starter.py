@@ -19,7 +19,7 @@ from journal.record.product import Product
 from journal.record.unit import Dimension
 from journal.season.growth import out_of_growth
 from journal.season.history import Past
-from journal.season.local import closed
+from journal.season.local import closed, closed_to_starter, most_n, most_soluble_n
 from journal.season.stand import is_dormant
 
 GOOD_DAYS = 7
@@ -57,7 +57,7 @@ def starter(past: Past) -> Offer | None:
         )  # fmt: skip
     product = _product(past, plain=plain)
     spread = starter_spread(product, lawn) if product else None
-    shut = stand.age >= 0 and closed(lawn, past.date)
+    shut = stand.age >= 0 and (closed if plain else closed_to_starter)(lawn, past.date)
     rests = stand.age >= 0 and out_of_growth(past)
     wanted = "a fertilizer without phosphorus" if plain else "a starter"
     return Offer(
@@ -118,7 +118,8 @@ def starter_spread(product: Product, lawn: Lawn) -> Spread | None:
     label = product.rate if product.rate and product.rate.dimension is Dimension.MASS_RATE else None
     if not product.nitrogen:
         return Spread(product, label.high, "the label's rate") if label else None
-    most, soluble = (in_force(lawn, "feed-dose", name) for name in ("most", "most-soluble-new"))
+    most = most_n(lawn, in_force(lawn, "feed-dose", "most"))
+    soluble = most_soluble_n(lawn, in_force(lawn, "feed-dose", "most-soluble-new"))
     gentle = min(most, soluble / max(1e-9, 1 - (product.slow or 0.0)))
     rate = gentle / product.nitrogen
     if label:

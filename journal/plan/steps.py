@@ -5,6 +5,7 @@ from datetime import date, timedelta
 from journal.plan.declare import Declared
 from journal.plan.established import established
 from journal.plan.feed import feed
+from journal.plan.irrigation import water
 from journal.plan.merge import merged
 from journal.plan.mowing import bag, first_mow, mow
 from journal.plan.seed import seed
@@ -13,7 +14,7 @@ from journal.plan.step import State, Step
 from journal.plan.water import damp, damp_spot
 from journal.season.history import History
 
-PLAN: tuple[Declared, ...] = (seed, starter, damp, damp_spot, first_mow, bag, established, mow, feed)
+PLAN: tuple[Declared, ...] = (seed, starter, damp, damp_spot, first_mow, bag, established, mow, water, feed)
 """Every step, in the order of a renovation."""
 
 _ORDER = (State.LATE, State.OPEN, State.WAITING, State.BARRED, State.MISSED, State.DONE)

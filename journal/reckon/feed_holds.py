@@ -182,11 +182,11 @@ def _heat(past: Past) -> date | None:
     """The day after the newest one of the last weeks whose own week was hot; tomorrow while it lasts."""
     limit = in_force(past.lawn, "feed-overdue", "hot-high")
     seen = past.lawnwide(Weather).since(past.day - SPARED_DAYS - HOT_DAYS)
-    highs = [(entry.day, entry.high_c) for entry in seen if entry.high_c is not None]
-    if not any(high >= limit for _, high in highs):
+    highs = {entry.day: entry.high_c for entry in seen if entry.high_c is not None}
+    if not any(high >= limit for high in highs.values()):
         return None
     for last in range(past.day, past.day - SPARED_DAYS - 1, -1):
-        week = [high for day, high in highs if last - HOT_DAYS < day <= last]
+        week = [high for day, high in highs.items() if last - HOT_DAYS < day <= last]
         if len(week) >= HOT_NEEDS and sum(week) / len(week) >= limit:
             return date.fromordinal(last + 1)
     return None

@@ -23,6 +23,7 @@ from journal.record.lawn import Lawn
 from journal.record.product import Product
 from journal.record.unit import Dimension
 from journal.season.history import History, Past
+from journal.season.local import year_n
 from journal.season.stand import stand_mix
 
 FEEDINGS: tuple[type[Entry], ...] = (Feeding, Treatment)
@@ -126,8 +127,13 @@ def overdue_days(feeding: FeedingDay, lawn: Lawn) -> int:
 
 
 def nitrogen_left(past: Past) -> float:
-    """What is left of the calendar year's nitrogen for the grass of the zone, in g/m2; never below 0."""
-    return max(0.0, nitrogen_cap(stand_mix(past)).nitrogen_cap_g_per_m2 - nitrogen_of_year(past, past.date.year))
+    """What is left of the calendar year's nitrogen for the zone, in g/m2; never below 0."""
+    return max(0.0, year_cap(past) - nitrogen_of_year(past, past.date.year))
+
+
+def year_cap(past: Past) -> float:
+    """The most nitrogen of a calendar year in g/m2: by the grass of the zone, or the local rule's where less."""
+    return year_n(past.lawn, nitrogen_cap(stand_mix(past)).nitrogen_cap_g_per_m2)
 
 
 def year_is_fed(past: Past) -> bool:

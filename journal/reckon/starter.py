@@ -6,21 +6,41 @@ from journal.reckon.feeding import holds_phosphate
 from journal.reckon.feedings import FeedingDay
 from journal.reckon.threshold import in_force
 from journal.record.kinds.soil import SoilTest
+from journal.record.lawn import Lawn
 from journal.season.history import Past
-from journal.season.local import bars_phosphorus
+from journal.season.local import bars_phosphorus, soil_test_months
+from journal.season.stand import sown
 
-SOIL_TEST_DAYS = 3 * 365
-"""So long a soil test speaks for or against phosphorus: judgment."""
+SOIL_TEST_MONTHS = 36
+"""So long a soil test speaks for or against phosphorus, where no local rule says: judgment."""
+LONGEST_TEST_DAYS = 20 * 365
 ENOUGH = ("medium", "high", "very-high")
+SHORT = ("very-low", "low")
 
 
 def phosphorus_barred(past: Past, day: int) -> bool:
-    """Whether a local rule speaks against phosphorus on that day, or a soil test less than three years old then."""
-    if bars_phosphorus(past.lawn):
-        return True
+    """Whether a soil test that counts on that day says there is enough, or a local rule bars it and no test is short.
+
+    A test that shows the need is a reason for phosphorus under every local rule known.
+    """
     tests = [t for t in (*past[SoilTest].all, *past.lawnwide(SoilTest).all) if t.p]
     newest = max(tests, key=lambda t: (t.day, t.id), default=None)
-    return newest is not None and day - newest.day < SOIL_TEST_DAYS and newest.p in ENOUGH
+    usual, local = soil_test_days(past.lawn)
+    age = day - newest.day if newest is not None else 0
+    if newest is not None and newest.p in ENOUGH and age < usual:
+        return True
+    if newest is not None and newest.p in SHORT and age < local:
+        return False
+    return bars_phosphorus(past.lawn, sown(past))
+
+
+def soil_test_days(lawn: Lawn) -> tuple[int, int]:
+    """For how many days a soil test counts: against phosphorus, by custom, and for it, by the local rule."""
+    return _days(SOIL_TEST_MONTHS), _days(soil_test_months(lawn, SOIL_TEST_MONTHS))
+
+
+def _days(months: int) -> int:
+    return months * 365 // 12
 
 
 def is_plain_starter(past: Past, feeding: FeedingDay) -> bool:

@@ -1,20 +1,25 @@
 """The whole lawn as it is known on a day: place, grass, zones, shed and the owner's own thresholds."""
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from types import MappingProxyType
 
 from journal.record.day import MonthDay
+from journal.record.month_normal import MonthNormal, month_normals
 from journal.record.product import Product
 from journal.record.quantity import parse_as
 from journal.record.refusal import Refusal
 from journal.record.term import (
     day,
     grass_names,
+    measured,
     month_day,
     month_days,
+    number,
     one_of,
+    positive,
     signed,
     term,
     words,
@@ -39,13 +44,35 @@ def _height(text: str) -> float:
     return height
 
 
+def _closed(text: str) -> tuple[MonthDay, MonthDay]:
+    """First and last closed day; the first may be the later in the year."""
+    return month_days(text.replace(";", " "))
+
+
+def _slow_percent(text: str) -> float:
+    """`20%`, or as products have it `20% of n`."""
+    return float(number(0, 100)(re.sub(r"\s+of\s+n$", "", text.strip(), flags=re.IGNORECASE)))
+
+
+def _months(text: str) -> int:
+    count = number(1, 240)(text)
+    if count != int(count):
+        raise Refusal(text, "whole months are wanted, like 36.")
+    return int(count)
+
+
 WHOLE = "lawn"
 """The zone of a book in which none has been named."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Lawn:
-    """Facts in force on one day. Dates of frost and growth are None until the owner gives them."""
+    """Facts in force on one day. Dates of frost and growth are None until the owner gives them.
+
+    `local_...` is what the owner knows of the rules of the place, with a set named in `local_rules` or without:
+    closed days, most nitrogen at once (all, and soluble) and in a year, the least slow share of the nitrogen, how far
+    from water, for how long a soil test counts, and whether overseeding is a reason for phosphorus.
+    """
 
     name: str = term("name", words, "North Lane", "")
     units: str = term("units", one_of("us", "metric"), "us", "us")
@@ -58,8 +85,17 @@ class Lawn:
     kept_since: date | None = term("kept_since", day, "2026-04-01")
     feeding: str = term("feeding", one_of("interval", "months"), "interval", "interval")
     local_rules: str = term("local_rules", words, "none", "none")
+    local_closed: tuple[MonthDay, MonthDay] | None = term("local_closed", _closed, "12-01 03-01")
+    local_most_n_g_per_m2: float | None = term("local_most_n", positive(Dimension.MASS_RATE), "0.9lb/k")
+    local_most_soluble_g_per_m2: float | None = term("local_most_soluble", positive(Dimension.MASS_RATE), "0.7lb/k")
+    local_year_n_g_per_m2: float | None = term("local_year_n", positive(Dimension.MASS_RATE), "3.2lb/k")
+    local_slow_percent: float | None = term("local_slow", _slow_percent, "20%")
+    local_buffer_mm: float | None = term("local_buffer", measured(Dimension.LENGTH), "25ft")
+    local_test_months: int | None = term("local_test_months", _months, "36")
+    local_seeding: bool | None = term("local_seeding", yes_no, "no")
     late_fall: bool = term("late_fall", yes_no, "no", False)
     height_mm: float = term("height", _height, "3in", 76.2)
+    normals: tuple[MonthNormal, ...] = term("normals", month_normals, "jan 30F 15F 3.1in, feb 33F 17F 2.8in", ())
     zones: tuple[Zone, ...] = ()
     products: tuple[Product, ...] = ()
     numbers: Mapping[tuple[str, str], float] = field(default_factory=_no_numbers)

@@ -27,6 +27,11 @@ def term(key: str, read: Reader, example: str, default: Any = None) -> Any:
     return dataclasses.field(default=default, metadata={"term": Term(key, read, example)})
 
 
+def asked(key: str, read: Reader, example: str) -> Any:
+    """The same where nothing stands in for words that are not given."""
+    return dataclasses.field(metadata={"term": Term(key, read, example)})
+
+
 def terms(cls: type) -> dict[str, tuple[str, Term]]:
     """Key -> (field name, term) for a class of named facts."""
     return {

@@ -8,7 +8,6 @@ import journal.rules as _rules
 from journal.facts.house import Number
 from journal.record.lawn import Lawn
 from journal.rules.declare import RULES, Rule
-from journal.rules.flag import Level
 from journal.rules.numbers import DEFAULT, YOURS, in_words
 
 for _module in pkgutil.iter_modules(_rules.__path__):
@@ -27,7 +26,7 @@ def listing(lawn: Lawn) -> tuple[dict[str, Any], ...]:
             "id": rule.id,
             "says": rule.says,
             "levels": [level.value for level in sorted(rule.levels, key=lambda level: -level.gravity)],
-            "can_be_off": Level.HARM not in rule.levels,
+            "can_be_off": rule.can_be_off,
             "off": rule.id in lawn.off,
             "numbers": [_number(one, lawn) for one in rule.numbers],
             "basis": [basis.as_json() for basis in rule.basis],

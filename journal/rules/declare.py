@@ -52,6 +52,11 @@ class Rule:
     whole_lawn: bool
     predicate: Predicate
 
+    @property
+    def can_be_off(self) -> bool:
+        """Whether an owner may switch it off: not where it warns of harm or loss."""
+        return not {Level.HARM, Level.LOSS} & {*self.levels}
+
     def find(self, past: Past, numbers: Numbers) -> tuple[Finding, ...]:
         """What it finds on that day, in a tuple. Raises ValueError for a level that was not declared."""
         found = self.predicate(past, numbers)

@@ -1,9 +1,10 @@
-"""Too much nitrogen at once."""
+"""Too much nitrogen at once, and too little of it slow where a local rule asks for that."""
 
 from datetime import timedelta
 
-from journal.facts.citation import local_rule
+from journal.facts.local_rules import CHECK
 from journal.facts.rounding import exceeds, over_the_law
+from journal.reckon.dose import doses
 from journal.reckon.feedings import FEEDINGS, FeedingDay, feeding_days
 from journal.record.entry import Entry
 from journal.record.kinds.mowing import Mowing
@@ -18,6 +19,12 @@ from journal.season.local import local_rules
 from journal.season.stand import new_grass
 
 STANDS_DAYS = 30
+LIMIT, SOLUBLE_LIMIT, SLOW_LEAST = "limit", "soluble-limit", "slow-least"
+"""Numbers of a local rule."""
+
+_ALIKE = 1e-6
+"""Shares that differ by less are the same."""
+
 PARTS_DAYS = 10
 """A job in parts is looked back on so much further, to have the whole of it."""
 
@@ -36,7 +43,7 @@ _WATCHES: tuple[type[Entry], ...] = (*FEEDINGS, Seeding, Mowing)
     basis=(),
 )
 def feed_dose(past: Past, n: Numbers) -> Finding | None:
-    """More nitrogen in one feeding than the grass takes up."""
+    """More nitrogen in one feeding than the grass takes up, or other than a local rule allows."""
     fed = [
         (feeding, _over(past, feeding, n))
         for feeding in feeding_days(past, past.day - STANDS_DAYS - PARTS_DAYS + 1)
@@ -54,14 +61,12 @@ def feed_dose(past: Past, n: Numbers) -> Finding | None:
 def _over(past: Past, feeding: FeedingDay, n: Numbers) -> tuple[Level, str] | None:
     """How bad it is and the number that decides; None for a dose that is right, or not known."""
     total, soluble = feeding.n_g_per_m2, feeding.soluble_n_g_per_m2
+    then = past.history.on(past.zone, feeding.date, past.watches)
+    broken = _broken(then, feeding, n)
+    if broken:
+        return Level.HARM, broken
     if total is None or soluble is None:
         return None
-    then = past.history.on(past.zone, feeding.date, past.watches)
-    law = local_rules(then.lawn)
-    if law is not None and law.most_n_g_per_m2 is not None:
-        n.tell("limit", law.most_n_g_per_m2, "g/m2", LOCAL, local_rule())
-        if over_the_law(total, law.most_n_g_per_m2):
-            return Level.HARM, "limit"
     slow = 100 * (feeding.slow_share or 0.0) >= n["slow-share"]
     name = "loss-slow" if slow else "loss"
     if exceeds(total, n[name]):
@@ -72,20 +77,89 @@ def _over(past: Past, feeding: FeedingDay, n: Numbers) -> tuple[Level, str] | No
     return (Level.NOTE, name) if exceeds(soluble, n[name]) else None
 
 
+def _broken(then: Past, feeding: FeedingDay, n: Numbers) -> str:
+    """Which number of the local rule a feeding breaks, or ''. One that is not confirmed is never held against it."""
+    law = local_rules(then.lawn)
+    if law is None:
+        return ""
+    for name, stated, amount in (
+        (LIMIT, law.most_n_g_per_m2, feeding.n_g_per_m2),
+        (SOLUBLE_LIMIT, law.most_soluble_n_g_per_m2, feeding.soluble_n_g_per_m2),
+    ):
+        most = law.holds(stated)
+        if stated is not None and most is not None and amount is not None and over_the_law(amount, most):
+            n.tell(name, most, "g/m2", LOCAL, stated.basis)
+            return name
+    least, slow = law.holds(law.least_slow_share), _slowest_asked(then, feeding, granules=law.slow_in_granules_only)
+    if law.least_slow_share is not None and least is not None and slow is not None and slow < least - _ALIKE:
+        n.tell(SLOW_LEAST, 100 * least, "%", LOCAL, law.least_slow_share.basis)
+        return SLOW_LEAST
+    return ""
+
+
+def _slowest_asked(then: Past, feeding: FeedingDay, *, granules: bool = False) -> float | None:
+    """The least slow share, 0 to 1, among the products with nitrogen that say one; None where none does."""
+    products = [then.lawn.product(dose.product) for entry in feeding.entries for dose in doses(entry)]
+    shares = [
+        product.slow
+        for product in products
+        if product is not None and product.nitrogen and product.slow is not None and not (granules and product.liquid)
+    ]
+    return min(shares, default=None)
+
+
 def _finding(past: Past, feeding: FeedingDay, level: Level, number: str, evidence: tuple[str, ...]) -> Finding:
+    if level is Level.HARM:
+        return _against_the_law(past, feeding, number, evidence)
     units = past.lawn.units
     total, soluble = (
         f"{in_words(value or 0.0, 'g/m2', units)}" for value in (feeding.n_g_per_m2, feeding.soluble_n_g_per_m2)
     )
     clears_on = feeding.date + timedelta(STANDS_DAYS)
-    by_law = ", more than the local rule allows" if level is Level.HARM else ""
     burns = ": it may burn" if level is Level.LOSS else ""
     new = "; new grass takes little" if number == "most-soluble-new" else ""
     return Finding(
         level=level,
-        headline=f"{total} of nitrogen at once{by_law}{burns}",
+        headline=f"{total} of nitrogen at once{burns}",
         why=f"fed {on(feeding.date, past)}, {soluble} of it soluble{new}",
         do="water it in well, and next time feed less, or more of it slow",
+        clears=f"30 days after, {on(clears_on, past)}",
+        clears_on=clears_on,
+        evidence=evidence,
+        numbers=(number,),
+    )
+
+
+def _against_the_law(past: Past, feeding: FeedingDay, number: str, evidence: tuple[str, ...]) -> Finding:
+    then = past.history.on(past.zone, feeding.date, past.watches)
+    law = local_rules(then.lawn)
+    granules = law is not None and law.slow_in_granules_only
+    total, soluble = (
+        "" if value is None else in_words(value, "g/m2", past.lawn.units)
+        for value in (feeding.n_g_per_m2, feeding.soluble_n_g_per_m2)
+    )
+    slow = 100 * (_slowest_asked(then, feeding, granules=granules) or 0.0)
+    headline, do = {
+        LIMIT: (f"{total} of nitrogen at once, more than the local rule allows", "next time feed less"),
+        SOLUBLE_LIMIT: (
+            f"{soluble} of soluble nitrogen at once, more than the local rule allows",
+            "next time feed less, or more of it slow",
+        ),
+        SLOW_LEAST: (
+            f"{slow:.3g} % of the nitrogen slow, less than the local rule asks",
+            "next time a product with more of its nitrogen slow",
+        ),
+    }[number]
+    coated = "; enhanced-efficiency kinds may be excepted" if number == LIMIT and slow else ""
+    clears_on = feeding.date + timedelta(STANDS_DAYS)
+    return Finding(
+        level=Level.HARM,
+        headline=headline,
+        why=(
+            f"fed {on(feeding.date, past)}{f', {soluble} of it soluble' if number == LIMIT else ''}; "
+            f"{law.place if law is not None else 'the local rule'} sets the number"
+        ),
+        do=f"water it in well, and {do}{coated}. {CHECK}",
         clears=f"30 days after, {on(clears_on, past)}",
         clears_on=clears_on,
         evidence=evidence,

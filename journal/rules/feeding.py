@@ -33,11 +33,11 @@ from journal.record.kinds.weather import Weather
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
 from journal.rules.numbers import Numbers, in_words
-from journal.rules.turns import Site, after, at, each_year, fed_since_days, only, seasons
+from journal.rules.turns import Site, after, at, closed_days, each_year, fed_since_days, only, seasons
 from journal.rules.words import days, on
 from journal.season.growth import FROZEN_DAYS, began
 from journal.season.history import Past
-from journal.season.local import local_rules
+from journal.season.local import most_n
 from journal.season.stand import LAPSES_DAYS
 
 LONGEST_GAP = 370
@@ -94,13 +94,6 @@ def _heat(entry: Entry, site: Site) -> Iterator[int]:
         yield from range(HOT_DAYS + SPARED + 1)
 
 
-def _closed(site: Site, year: int) -> Iterator[int]:
-    """First closed day and first open one of a local rule."""
-    rules = local_rules(site.lawn)
-    for day in _edges(rules.closed) if rules is not None and rules.closed is not None else ():
-        yield day.on(year).toordinal()
-
-
 @rule(
     "feed-overdue",
     levels=(Level.LATE,),
@@ -120,7 +113,7 @@ def _closed(site: Site, year: int) -> Iterator[int]:
             -LAST_DAYS,
             PASSED_DAYS,
         ),
-        at(_closed, -LAST_DAYS, SPARED, PASSED_DAYS),
+        at(closed_days, -LAST_DAYS, SPARED, PASSED_DAYS),
     ),
     basis=(),
 )
@@ -138,7 +131,7 @@ def feed_overdue(past: Past, n: Numbers) -> Finding | None:
     if due.number:
         n.days(due.number)
     last = due.last
-    most = min(in_force(past.lawn, "feed-dose", "most"), nitrogen_left(past))
+    most = min(most_n(past.lawn, in_force(past.lawn, "feed-dose", "most")), nitrogen_left(past))
     return Finding(
         level=Level.LATE,
         headline=f"not fed for {days(past.day - last.day)}" if last else "no feeding on file",

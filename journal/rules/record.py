@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from datetime import timedelta
 
 from journal.facts.citation import memory
+from journal.facts.local_rules_sets import STATES, meant, named, sets
 from journal.facts.mixture import has_bluegrass
 from journal.facts.sources import judgment
 from journal.reckon.dose import doses, is_spot
@@ -119,14 +120,21 @@ def growth_unknown(past: Past, n: Numbers) -> Finding | None:
 def local_rules_unknown(past: Past, n: Numbers) -> Finding | None:
     """The lawn is under local rules of which nothing is known here."""
     name = past.lawn.local_rules
-    if name.casefold() in ("", "none") or local_rules(past.lawn) is not None:
+    if name.casefold() in ("", "none") or named(name) is not None:
         return None
+    near = meant(name)
+    wanted = f"set local_rules {near}, if that is meant; or " if near else ""
+    built_in = f"; built in are {', '.join(sets())}" if near or name.casefold().startswith(STATES) else ""
+    watched = "only your own local_... numbers are" if local_rules(past.lawn) is not None else "nothing of it is"
     return Finding(
         level=Level.NOTE,
         headline=f"local rules {name} are not known here",
-        why=f"local_rules says {name}; no set of that name is built in, so nothing of it is watched",
-        do="check dates, amounts and phosphorus with the local authority; set local_rules none if there are none",
-        clears="local_rules none",
+        why=f"local_rules says {name}; no set of that name is built in, so {watched} watched",
+        do=(
+            f"{wanted}check dates, amounts and phosphorus with the local authority; set local_rules none if there are "
+            f"none{built_in}"
+        ),
+        clears="a set that is built in, or local_rules none",
     )
 
 

@@ -6,24 +6,30 @@ from journal.facts.factors import g_per_m2
 from journal.facts.sources import judgment
 from journal.reckon.dose import doses
 from journal.reckon.feedings import FEEDINGS, FeedingDay, fed_since, feeding_days
-from journal.reckon.starter import SOIL_TEST_DAYS, is_plain_starter, phosphorus_barred
+from journal.reckon.starter import LONGEST_TEST_DAYS, is_plain_starter, phosphorus_barred, soil_test_days
+from journal.record.entry import Entry
 from journal.record.kinds.seeding import Seeding
 from journal.record.kinds.soil import SoilTest
 from journal.record.kinds.weather import Weather
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
 from journal.rules.numbers import Numbers, in_words
-from journal.rules.turns import after, at, fed_since_days, seasons
+from journal.rules.turns import Site, after, at, closed_days, fed_since_days, seasons
 from journal.rules.words import days, on
 from journal.season.growth import out_of_growth
 from journal.season.history import Past
-from journal.season.local import closed
+from journal.season.local import closed, closed_to_starter
 from journal.season.stand import day_zero, is_dormant, sown
 
 _GENTLE = g_per_m2(0.5)
 _DISPUTED = judgment(
     "publications want phosphorus at seeding only where a soil test or the law allows it", "vermont-1266b"
 )
+
+
+def _tests(entry: Entry, site: Site) -> tuple[int, ...]:
+    """How long a soil test counts, by the local rule and by custom."""
+    return tuple(sorted(soil_test_days(site.lawn)))
 
 
 @rule(
@@ -33,16 +39,17 @@ _DISPUTED = judgment(
     turns=(
         after(Seeding, "from-day", "to-day"),
         *(after(kind) for kind in FEEDINGS),
-        after(SoilTest, SOIL_TEST_DAYS),
+        after(SoilTest, reach=_tests, within=LONGEST_TEST_DAYS),
         at(fed_since_days, "from-day"),
         at(seasons),
+        at(closed_days),
     ),
     basis=(_DISPUTED,),
 )
 def starter_missing(past: Past, n: Numbers) -> Finding | None:
     """Sown, and no starter in the first week."""
     seeding, kept = sown(past), fed_since(past)
-    if seeding is None or kept is None or is_dormant(past.lawn, seeding) or closed(past.lawn, past.date):
+    if seeding is None or kept is None or is_dormant(past.lawn, seeding) or _shut(past):
         return None
     if out_of_growth(past):
         return None
@@ -77,7 +84,7 @@ def starter_missing(past: Past, n: Numbers) -> Finding | None:
     turns=(
         after(Seeding, "to-day"),
         *(after(kind) for kind in FEEDINGS),
-        after(SoilTest, SOIL_TEST_DAYS),
+        after(SoilTest, reach=_tests, within=LONGEST_TEST_DAYS),
         at(seasons, "to-day", -7),
     ),
     basis=(_DISPUTED,),
@@ -115,6 +122,11 @@ def starter_wrong(past: Past, n: Numbers) -> Finding | None:
         evidence=(*(entry.id for feeding in wrong for entry in feeding.entries), seeding.id),
         numbers=("before-days", "to-day"),
     )
+
+
+def _shut(past: Past) -> bool:
+    """Whether a local rule closes the day to the starter, or to the plain nitrogen in its place."""
+    return (closed if phosphorus_barred(past, past.day) else closed_to_starter)(past.lawn, past.date)
 
 
 def _weed_and_feed(past: Past, feeding: FeedingDay) -> bool:

@@ -17,6 +17,7 @@ from journal.record.lawn import Lawn
 from journal.rules.numbers import HOUSE
 from journal.season.growth import EARLY_DAYS, growth_window, next_start, span
 from journal.season.history import LAWN, History
+from journal.season.local import local_rules
 
 Step = int | str | tuple[int | str, ...]
 """So many days, a house number by its name (`-late-days`: so many days before), or a sum of both."""
@@ -106,6 +107,14 @@ def kept_since(*kinds: type[Entry]) -> Anchor:
         yield from _in_year(site.history.kept_for(site.zone, *kinds), year)
 
     return anchor
+
+
+def closed_days(site: Site, year: int) -> Iterator[int]:
+    """First closed day and first open one of a local rule."""
+    rules = local_rules(site.lawn)
+    for stated in rules.closed if rules is not None else ():
+        yield stated.value.first.on(year).toordinal()
+        yield stated.value.last.shifted(1).on(year).toordinal()
 
 
 def fed_since_days(site: Site, year: int) -> Iterator[int]:

@@ -251,12 +251,13 @@ def _thaws(past: Past, seen: Sighting) -> int:
     """The first day (an ordinal) on which it no longer stands, as far as is known by the past's day."""
     if seen.subject == "thawed":
         return seen.day
-    mild = {
-        entry.day
+    highs = {
+        entry.day: entry.high_c
         for entry in past.lawnwide(Weather).between(seen.day + 1, seen.day + FROZEN_DAYS)
-        if entry.high_c is not None and entry.high_c >= BEGINS_FROM_C
+        if entry.high_c is not None
     }
-    return min([seen.day + FROZEN_DAYS, *sorted(mild)[THAW_DAYS - 1 : THAW_DAYS]])
+    mild = [day for day, high in sorted(highs.items()) if high >= BEGINS_FROM_C]
+    return min([seen.day + FROZEN_DAYS, *mild[THAW_DAYS - 1 : THAW_DAYS]])
 
 
 def in_season(lawn: Lawn, window: Window, day: MonthDay) -> date:

@@ -11,6 +11,7 @@ import journal.record.kinds as _kinds  # the kinds declare themselves
 from journal.record.entry import Entry
 from journal.record.fold import Ground, kept_since
 from journal.record.kinds.setting import Setting
+from journal.record.kinds.weather import Weather
 from journal.record.lawn import Lawn
 from journal.season.track import EMPTY, Seen, Track
 
@@ -85,8 +86,9 @@ class History:
 
     @property
     def oldest(self) -> date | None:
-        """The date of the oldest entry other than a setting."""
-        firsts = [t.entries[0].date for (_, kind), t in self.tracks.items() if kind != Setting.kind]
+        """The date of the oldest entry other than a setting or weather: what the sky did is no diary."""
+        apart = (Setting.kind, Weather.kind)
+        firsts = [t.entries[0].date for (_, kind), t in self.tracks.items() if kind not in apart]
         return min(firsts, default=None)
 
     @property
@@ -115,14 +117,16 @@ class History:
         The diary counts kind by kind. One feeding of April, written down in July, does not tell that every cut since
         April was written down too: it would bring back nags for a time of which nothing else was kept. So an entry
         older than the book's beginning counts from its own date, but for its own kinds only; and a date that the
-        owner set himself holds for all. A zone that was added later is not asked about the time before.
+        owner set himself holds for all. A zone that was added later is not asked about the time before. Weather is no
+        diary: thirty years of it, taken in from a file, tell nothing of what was watered.
         """
         if not kinds:
             return self._begun(zone)
         begun, added = self._begun(zone), self.zone_added(zone)
         if begun is None or (added is None and self.ground.newest.kept_since is not None):
             return begun
-        tracks = (self.track(name, kind) for kind in kinds for name in ((zone,) if added else (zone, LAWN)))
+        told = [kind for kind in kinds if kind is not Weather]
+        tracks = (self.track(name, kind) for kind in told for name in ((zone,) if added else (zone, LAWN)))
         return min([begun, *(track.entries[0].date for track in tracks if track.entries)])
 
     def _begun(self, zone: str) -> date | None:

@@ -1,47 +1,117 @@
-"""What a named set of local rules asks. None is known yet; a lawn under `none` is bound by nothing here."""
+"""The local rules a lawn is under: the set named, with the owner's own numbers laid over it."""
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Callable
 from datetime import date
-from types import MappingProxyType
+from functools import lru_cache
+from operator import attrgetter
+from typing import Any
 
-from journal.record.day import MonthDay
+from journal.facts.local_rules import Closed, LocalRules, OwnRules, Sowing, Stated, laid_over
+from journal.facts.local_rules_sets import named
+from journal.record.kinds.seeding import Seeding
 from journal.record.lawn import Lawn
 
-
-@dataclass(frozen=True, slots=True)
-class LocalRules:
-    """`closed` is the first and last day closed to nitrogen and phosphorus, both in it; it may cross the new year.
-
-    `seeding_allows_phosphorus` False where sowing alone is no reason for phosphorus. `most_n_g_per_m2` is the most
-    nitrogen that one feeding may bring.
-    """
-
-    closed: tuple[MonthDay, MonthDay] | None = None
-    seeding_allows_phosphorus: bool = True
-    most_n_g_per_m2: float | None = None
-
-
-LOCAL: Mapping[str, LocalRules] = MappingProxyType({})
-"""By the name that the lawn's `local_rules` gives."""
+_own: Callable[[Lawn], tuple[Any, ...]] = attrgetter(
+    "local_closed",
+    "local_most_n_g_per_m2",
+    "local_most_soluble_g_per_m2",
+    "local_year_n_g_per_m2",
+    "local_slow_percent",
+    "local_buffer_mm",
+    "local_test_months",
+    "local_seeding",
+)
+_NOTHING = _own(Lawn())
 
 
 def local_rules(lawn: Lawn) -> LocalRules | None:
-    """The set the lawn is under, or None."""
-    return LOCAL.get(lawn.local_rules)
+    """Those of the place, or the owner's own numbers alone; None where neither is known."""
+    own = _own(lawn)
+    return None if lawn.local_rules == "none" and own == _NOTHING else _laid(lawn.local_rules, own)
+
+
+@lru_cache(maxsize=64)
+def _laid(name: str, own: tuple[Any, ...]) -> LocalRules | None:
+    found = named(name)
+    if own == _NOTHING:
+        return found
+    closed_days, most, soluble, year, slow, buffer, months, seeding = own
+    return laid_over(
+        OwnRules(
+            closed=closed_days,
+            most_n_g_per_m2=most,
+            most_soluble_n_g_per_m2=soluble,
+            year_n_g_per_m2=year,
+            least_slow_share=None if slow is None else slow / 100,
+            buffer_mm=buffer,
+            soil_test_months=months,
+            seeding=seeding,
+        ),
+        found,
+    )
+
+
+def closing(lawn: Lawn, day: date, *, nitrogen: bool, phosphorus: bool) -> Stated[Closed] | None:
+    """What closes the day to a product that brings these, a confirmed one first; None where it is open.
+
+    Dates that are not confirmed are among them: `LocalRules.holds` tells them apart.
+    """
+    rules = local_rules(lawn)
+    if rules is None:
+        return None
+    found = [
+        span
+        for span in rules.closed
+        if rules.heeds(span) is not None
+        and span.value.holds(day)
+        and span.value.shuts(nitrogen=nitrogen, phosphorus=phosphorus)
+    ]
+    return min(found, key=lambda span: not span.confirmed, default=None)
 
 
 def closed(lawn: Lawn, day: date) -> bool:
-    """Whether the day is closed to nitrogen and phosphorus by a local rule."""
+    """Whether a local rule closes the day to nitrogen, as far as is known: a feeding waits."""
+    return closing(lawn, day, nitrogen=True, phosphorus=False) is not None
+
+
+def closed_to_starter(lawn: Lawn, day: date) -> bool:
+    """The same for a starter, which brings phosphorus too."""
+    return closing(lawn, day, nitrogen=True, phosphorus=True) is not None
+
+
+def bars_phosphorus(lawn: Lawn, seeding: Seeding | None) -> bool:
+    """Whether a local rule gives that sowing no leave for phosphorus; without one, overseeding is asked about."""
     rules = local_rules(lawn)
-    if rules is None or rules.closed is None:
+    which = rules.heeds(rules.sowing) if rules is not None else None
+    if which is None or which is Sowing.ANY:
         return False
-    first, last = rules.closed
-    today = MonthDay(day.month, 28 if (day.month, day.day) == (2, 29) else day.day)
-    return first <= today <= last if first <= last else today >= first or today <= last
+    return which is not Sowing.NEW or seeding is None or not seeding.new
 
 
-def bars_phosphorus(lawn: Lawn) -> bool:
-    """Whether a local rule gives sowing no leave for phosphorus."""
+def soil_test_months(lawn: Lawn, usual: int) -> int:
+    """For how many months a soil test counts: as the local rule says, else as usual."""
     rules = local_rules(lawn)
-    return rules is not None and not rules.seeding_allows_phosphorus
+    months = rules.heeds(rules.soil_test_months) if rules is not None else None
+    return usual if months is None else months
+
+
+def most_n(lawn: Lawn, usual: float) -> float:
+    """The most nitrogen to offer at once in g/m2: the local rule's number where that is less."""
+    rules = local_rules(lawn)
+    return usual if rules is None else _less(usual, rules.heeds(rules.most_n_g_per_m2))
+
+
+def most_soluble_n(lawn: Lawn, usual: float) -> float:
+    """The same for soluble nitrogen."""
+    rules = local_rules(lawn)
+    return usual if rules is None else _less(usual, rules.heeds(rules.most_soluble_n_g_per_m2))
+
+
+def year_n(lawn: Lawn, usual: float) -> float:
+    """The same for the nitrogen of a calendar year."""
+    rules = local_rules(lawn)
+    return usual if rules is None else _less(usual, rules.heeds(rules.year_n_g_per_m2))
+
+
+def _less(usual: float, limit: float | None) -> float:
+    return usual if limit is None else min(usual, limit)

@@ -14,6 +14,10 @@ SHORTEST_END = 4
 """So many letters from the end of an id may stand for it."""
 
 
+MANY = 200
+"""Changes beyond which putting each in its place takes longer than beginning anew."""
+
+
 class Memory:
     """What has been read. `unread` names the documents that this version can't understand, and why."""
 
@@ -39,7 +43,15 @@ class Memory:
         return entry
 
     def apply(self, changes: Sequence[Change]) -> None:
-        """Put what the book now says in the place of what was known."""
+        """Put what the book now says in the place of what was known. Many at once are indexed afresh."""
+        if len(changes) > MANY:
+            for change in changes:
+                self.entries.pop(change.id, None)
+                self.unread.pop(change.id, None)
+                if change.after is not None:
+                    self._take(change.id, change.after)
+            self.history = History.of(self.entries.values())
+            return
         history = self.history
         for change in changes:
             old = self.entries.pop(change.id, None)

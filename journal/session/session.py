@@ -14,9 +14,11 @@ from journal.record.document import Unknown, from_document, to_document
 from journal.record.entry import Entry
 from journal.record.kinds.setting import Setting
 from journal.rules.catalogue import rules
-from journal.rules.flag import Flag, Level
+from journal.rules.flag import Flag
+from journal.season.daily import DayWeather
 from journal.season.history import History
 from journal.session.clock import Clock
+from journal.session.intake import Intake, sort_in
 from journal.session.memory import SHORTEST_END, Memory
 from journal.session.phrase import read_phrase
 from journal.standing import Preflight, Standing, preflight, preflight_change, standing
@@ -62,7 +64,7 @@ class Session:
         self._done: list[tuple[Change, ...]] = []
         self._undone: list[tuple[Change, ...]] = []
         self._standings: dict[tuple[int, date], tuple[History, Standing]] = {}
-        steady = frozenset(rule.id for rule in rules() if {Level.LOSS, Level.HARM} & {*rule.levels})
+        steady = frozenset(rule.id for rule in rules() if not rule.can_be_off)
         self._known = Known(tuple(rule.id for rule in rules()), steady, read_phrase)
         self._lock = threading.RLock()
 
@@ -179,18 +181,30 @@ class Session:
         with self._lock:
             return self.save(self.read_change(id, text))
 
+    def weigh(self, days: Sequence[DayWeather]) -> Intake:
+        """What taking in these days of weather would change; nothing is written."""
+        with self._lock:
+            return sort_in(days, self._memory.entries, self.book.struck())
+
+    def take_in(self, days: Sequence[DayWeather]) -> Intake:
+        """Write days of weather down as one act, which one undo takes back; says what it changed. Raises NotSaved."""
+        with self._lock:
+            intake = self.weigh(days)
+            changes = self.book.bring({entry.id: to_document(entry) for entry in intake.wanted})
+            if changes:
+                self._did(changes)
+            return intake
+
     def _add(self, drafts: Sequence[Entry], said: str) -> Saved:
         """Ids are made in order, so that entries of one act keep the order they were given in."""
         ids = sorted(new_id(self.clock.now) for _ in drafts)
         changes = self.book.add([to_document(draft) for draft in drafts], ids)
-        self._memory.apply(changes)
-        self._remember(changes)
+        self._did(changes)
         return Saved(self._memory.those(change.id for change in changes), said)
 
     def _replace(self, draft: Entry, said: str, judged: Preflight) -> Saved:
         change = self.book.amend(draft.id, to_document(draft), expect=self.book.head(draft.id))
-        self._memory.apply((change,))
-        self._remember((change,))
+        self._did((change,))
         return Saved(self._memory.those((change.id,)), f"changed: {said}", judged.raised, judged.cleared)
 
     def strike(self, id: str) -> str:
@@ -203,8 +217,7 @@ class Session:
             self._memory.hold_names(entry)
             words = self._words(entry)
             changes = (self.book.strike(entry.id),)
-            self._memory.apply(changes)
-            self._remember(changes)
+            self._did(changes)
             return f"struck: {words}"
 
     def undo(self) -> str:
@@ -268,7 +281,8 @@ class Session:
     def _words(self, entry: Entry) -> str:
         return in_words(replace(entry, assumed=()), self.history.lawn(self.today), self.today)
 
-    def _remember(self, changes: tuple[Change, ...]) -> None:
+    def _did(self, changes: tuple[Change, ...]) -> None:
+        self._memory.apply(changes)
         self._done.append(changes)
         self._undone.clear()
 
@@ -276,10 +290,7 @@ class Session:
         """Take in what other windows and computers wrote; True when anything changed. Raises NotABook."""
         with self._lock:
             changes = self.book.refresh()
-            if len(changes) > 200:
-                self._memory.load(self.book.entries())
-            else:
-                self._memory.apply(changes)
+            self._memory.apply(changes)
             return bool(changes)
 
     def close(self) -> None:

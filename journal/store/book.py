@@ -143,6 +143,22 @@ class Book:
             self._table.put(fresh)
             return len(fresh)
 
+    def bring(self, documents: Mapping[str, JSON]) -> tuple[Change, ...]:
+        """Make entries stand as they are given, as one act: added, brought back, or put in the place of what stands.
+
+        NotSaved if others touched any of them since the last refresh.
+        """
+        with self._storage.transaction():
+            if any(moved.table == _ENTRIES and moved.id in documents for moved in self._storage.foreign):
+                raise NotSaved(_MEANWHILE)
+            self._table.put({id: _without_id(document) for id, document in documents.items()})
+            return self._acted()
+
+    def struck(self) -> frozenset[str]:
+        """The ids of entries that were struck out; one whose addition was taken back is not among them."""
+        lineage, gone = self._storage.lineage, [v for v in self._lines.winner.values() if v.document is None]
+        return frozenset(version.id for version in gone if not walk.is_undo(lineage, version))
+
     def amend(self, id: str, document: JSON, *, expect: str | None = None) -> Change:
         """Replace an entry. `expect` is the version that the caller saw; NotSaved if it is no longer the head."""
         with self._storage.transaction():

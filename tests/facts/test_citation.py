@@ -4,13 +4,14 @@ from collections.abc import Iterator
 
 import pytest
 
-from journal.facts import growth
+from journal.facts import degree_days, frost, growth, irrigation, soil_test, soils
 from journal.facts.active import Use
 from journal.facts.actives import ACTIVES, fallback
 from journal.facts.citation import Basis, Citation, Known, label, local_rule, memory, practice
 from journal.facts.grasses import GRASSES
 from journal.facts.house import NUMBERS
 from journal.facts.injuries import INJURIES
+from journal.facts.local_rules_sets import sets
 from journal.facts.sources import CITATIONS, cite, judgment, published
 
 
@@ -25,6 +26,14 @@ def _all_bases() -> Iterator[tuple[str, Basis]]:
     yield from ((f"{number.rule} {number.name}", number.basis) for number in NUMBERS)
     yield from ((f"{injury.active} on {injury.grass}", injury.basis) for injury in INJURIES)
     yield "growth", growth.GROWTH_BASIS
+    for rules in sets().values():
+        yield rules.id, Basis(Known.PUBLISHED, rules.citations)
+        yield from ((rules.id, stated.basis) for stated in rules.stated())
+    yield "soil test", soil_test.RETEST_BASIS
+    yield from ((soil.name, soil.available_basis) for soil in soils.SOILS.values())
+    yield from ((band.event, band.basis) for band in degree_days.BANDS)
+    for module in (soils, irrigation, degree_days, frost):
+        yield from ((name, basis) for name, basis in vars(module).items() if isinstance(basis, Basis))
 
 
 EVERY_BASIS = list(_all_bases())

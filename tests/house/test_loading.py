@@ -31,6 +31,8 @@ COMMANDS = (
     "list --csv",
     "rules --json",
     "check --json",
+    "reckon",
+    "reckon spread --analysis 24-0-11 --n 0.9lb/k --area 8200sqft",
 )
 """Command lines that open no screen."""
 
@@ -99,3 +101,10 @@ def test_a_command_without_a_screen_never_loads_textual(line: str, book: Path, t
     assert code == 0, errors
     assert "journal.cli" in names
     assert "textual" not in names
+
+
+def test_a_reckoning_that_asks_nothing_of_a_book_loads_no_library_of_the_shell(book: Path, tmp_path: Path) -> None:
+    line = "reckon spread --analysis 24-0-11 --n 0.9lb/k --area 8200sqft"
+    code, names, errors = command(tmp_path / "names", book, *line.split())
+    assert code == 0, errors
+    assert names & SHELL == set()

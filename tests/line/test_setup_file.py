@@ -30,7 +30,16 @@ renovated = "2025-09-06"
 kept_since = 2026-04-01
 feeding = "interval"
 local_rules = "none"
+local_closed = ["12-01", "03-01"]
+local_most_n = "0.9lb/k"
+local_most_soluble = "0.7lb/k"
+local_year_n = "3.2lb/k"
+local_slow = "25%"
+local_buffer = "25ft"
+local_test_months = 36
+local_seeding = false
 late_fall = false
+normals = "jan 30F 15F 3.1in, jul 82F 60F 3.4in"
 height = "3 in"
 
 [[zone]]
@@ -103,6 +112,9 @@ LINES = [
     "set name North Lane units us latitude 42.3 last_frost 05-06 first_frost 10-05 growth 04-10 11-10",
     "set grass kentucky bluegrass, perennial ryegrass",
     "set renovated 2025-09-06 kept_since 2026-04-01 feeding interval local_rules none late_fall no height 3in",
+    "set local_closed 12-01 03-01 local_most_n 0.9lb/k local_most_soluble 0.7lb/k local_year_n 3.2lb/k",
+    "set normals jan 30F 15F 3.1in, jul 82F 60F 3.4in",
+    "set local_slow 25% local_buffer 25ft local_test_months 36 local_seeding no",
     "zone front 2400 sq ft sun full irrigated yes soil loam rate 0.6in/h near_water 30ft trees yes",
     "set front slope gentle out_of_view no mowing self grass unknown circuits A 60% 0.5in/h; B 40% 0.9in/h",
     "product oat-hill-starter starter analysis 18-24-6 slow 20% of n bag 48lb cup 0.5lb n_source urea, methylene urea",
@@ -146,6 +158,10 @@ def test_the_values_are_those_that_were_written() -> None:
         42.3, MonthDay(5, 6), date(2025, 9, 6), date(2026, 4, 1), 76.2,
     )  # fmt: skip
     assert lawn.growth == (MonthDay(4, 10), MonthDay(11, 10))
+    assert lawn.local_closed == (MonthDay(12, 1), MonthDay(3, 1))
+    assert (lawn.local_slow_percent, lawn.local_buffer_mm, lawn.local_test_months, lawn.local_seeding) == (
+        25, 7620, 36, False,
+    )  # fmt: skip
     assert front.area_m2 == pytest.approx(2400 * 0.09290304, rel=1e-15)
     assert front.circuits == (Circuit("A", 60, 12.7), Circuit("B", 40, 22.86))
     assert front.water_rate_mm_h == pytest.approx(0.66 * 25.4)
@@ -199,6 +215,12 @@ WRONG = [
     ('renovated = "2025-09-06"', 'renovated = "2025-02-30"', "lawn.renovated", "calendar"),
     ("kept_since = 2026-04-01", "kept_since = 2026-04-01T10:00:00", "lawn.kept_since", "calendar"),
     ("late_fall = false", 'late_fall = "perhaps"', "lawn.late_fall", "yes or no"),
+    ('local_closed = ["12-01", "03-01"]', 'local_closed = ["12-01"]', "lawn.local_closed", "two days"),
+    ('local_most_n = "0.9lb/k"', 'local_most_n = "0.9lb"', "lawn.local_most_n", "wrong kind of unit"),
+    ('local_year_n = "3.2lb/k"', 'local_year_n = "0lb/k"', "lawn.local_year_n", "more than nothing"),
+    ('local_slow = "25%"', 'local_slow = "120%"', "lawn.local_slow", "0 to 100"),
+    ("local_test_months = 36", "local_test_months = 3.5", "lawn.local_test_months", "whole months"),
+    ("local_seeding = false", 'local_seeding = "perhaps"', "lawn.local_seeding", "yes or no"),
     ('height = "3 in"', 'height = "3 lb"', "lawn.height", "wrong kind of unit"),
     ('height = "3 in"', "height = 3", "lawn.height", "unit is missing"),
     ('area = "2400 sqft"', 'area = "0 sqft"', "zone.area", "more than nothing"),

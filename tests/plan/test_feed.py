@@ -3,9 +3,6 @@
 import pytest
 
 from journal.plan.step import State
-from journal.record.day import MonthDay
-from journal.season import local
-from journal.season.local import LocalRules
 from tests.plan.garden import PRODUCTS, ZONES, kept
 from tests.scenario import day, find, the, typed
 
@@ -193,10 +190,8 @@ def test_frozen_ground_is_not_fed() -> None:
     assert (step.state, step.waits_for) == (State.WAITING, "frozen since Mon 1 Jun: after `see thawed`")
 
 
-def test_a_local_rule_that_closes_the_day_holds_everything_back(monkeypatch: pytest.MonkeyPatch) -> None:
-    shut = LocalRules(closed=(MonthDay(6, 1), MonthDay(9, 30)))
-    monkeypatch.setattr(local, "LOCAL", {"invented-county": shut})
-    book = kept(FED, "2026-09-20 seed three-river-blend 12lb back", lawn={"local_rules": "invented-county"})
+def test_a_local_rule_that_closes_the_day_holds_everything_back() -> None:
+    book = kept(FED, "2026-09-20 seed three-river-blend 12lb back", lawn={"local_closed": "06-01 09-30"})
     step = the(book, "2026-07-10", "feed")
     assert (step.state, step.earliest) == (State.WAITING, day("2026-10-01"))
     assert step.waits_for == "closed by the local rule to Wed 30 Sep"

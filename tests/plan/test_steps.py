@@ -78,7 +78,7 @@ def test_a_step_sees_only_the_kinds_it_declares() -> None:
 
 def test_every_step_has_a_name_and_words_for_the_page() -> None:
     assert {one.name for one in PLAN} == {
-        "seed", "starter", "damp", "first-mow", "bag", "established", "mow", "feed",
+        "seed", "starter", "damp", "first-mow", "bag", "established", "mow", "water", "feed",
     }  # fmt: skip
     shed = PRODUCTS | {"wall": {"kind": "pre-emergent"}}
     book = kept("2026-04-15 treat wall 7lb back", "2026-09-06 seed three-river-blend 9lb front", products=shed)

@@ -107,6 +107,9 @@ LAWNS = {
         *(f"{BEGINS} set {words}" for words in _OWN),
         on=lawn(("irrigated = true", "irrigated = false"), set_up=BEGINS),
     ),
+    "a local rule": lawn(
+        ('name = "North Lane"', 'name = "North Lane"\nlocal_rules = "us-vt"\nlocal_closed = ["08-25", "09-12"]'),
+    ),
     "begun in May": lawn(set_up=BEGINS + timedelta(120)),
 }
 

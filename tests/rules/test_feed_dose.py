@@ -2,7 +2,6 @@
 
 import pytest
 
-from journal.season import local
 from journal.standing import standing
 from tests.scenario import LAWN, book, later, lawn, level, raised
 
@@ -52,9 +51,8 @@ def test_the_owners_own_number() -> None:
 
 
 @pytest.mark.parametrize(("amount", "says"), [("3.75lb/k", "note"), ("3.77lb/k", "note"), ("3.8lb/k", "harm")])
-def test_a_local_limit_is_harm_from_the_second_decimal(monkeypatch: pytest.MonkeyPatch, amount: str, says: str) -> None:
-    monkeypatch.setattr(local, "LOCAL", {"our-town": local.LocalRules(most_n_g_per_m2=4.394185)})
-    here = lawn(toml=LAWN.replace('name = "North Lane"', 'name = "North Lane"\nlocal_rules = "our-town"'))
+def test_a_local_limit_is_harm_from_the_second_decimal(amount: str, says: str) -> None:
+    here = lawn(toml=LAWN.replace('name = "North Lane"', 'name = "North Lane"\nlocal_most_n = "0.9lb/k"'))
     flag = raised(book(f"{ON} feed pond-ridge {amount} front", on=here), ON, "feed-dose")
     assert flag is not None
     assert flag.level == says
@@ -72,6 +70,5 @@ def test_local_rules_that_are_not_known_are_named_once_for_the_lawn() -> None:
     assert level(book(), ON, "local-rules-unknown") == ""
 
 
-def test_known_ones_raise_no_such_note(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(local, "LOCAL", {"our-town": local.LocalRules()})
-    assert level(book(f"{ON} set local_rules our-town"), ON, "local-rules-unknown") == ""
+def test_known_ones_raise_no_such_note() -> None:
+    assert level(book(f"{ON} set local_rules us-wi"), ON, "local-rules-unknown") == ""

@@ -65,6 +65,15 @@ EDGES = {
     ),
     "the zone is younger than the book": book("2026-06-10 zone side 900sqft", "2026-06-01 mow 3in front"),
     "sown as growth ends": book("2026-10-25 seed three-river 9lb front", *weather("2026-10-01", 60, "50F 38F 0.1in")),
+    "closed days, and a soil test that counts no longer": book(
+        "2026-02-01 soil p low", "2026-08-20 seed three-river 9lb front", "2026-08-22 feed pond-ridge 5lb front",
+        on=lawn(('name = "North Lane"', 'name = "North Lane"\nlocal_closed = ["09-05", "09-07"]\n'
+                 "local_seeding = false\nlocal_test_months = 7")),
+    ),
+    "closed days in the weeks of the starter": book(
+        "2026-08-20 seed three-river 9lb front",
+        on=lawn(('name = "North Lane"', 'name = "North Lane"\nlocal_closed = ["09-05", "09-07"]')),
+    ),
     "plans": book("2026-05-01 intend seed quick-rye 2026-05-20 front", "2026-05-12 mow 1in front",
                   "2026-05-01 buy quick-rye 1x 5lb", "2026-04-01 seed three-river 9lb front"),
 }  # fmt: skip

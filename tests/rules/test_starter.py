@@ -4,8 +4,6 @@
 
 import pytest
 
-from journal.record.day import MonthDay
-from journal.season import local
 from tests.scenario import book, later, lawn, level, raised
 
 SOWN = "2026-09-06"
@@ -82,17 +80,14 @@ def test_weed_and_feed_is_judged_by_its_wait_alone() -> None:
     assert level(diary, SOWN, "seed-over-residue") == "loss"
 
 
-def test_closed_dates_silence_the_missing_starter(monkeypatch: pytest.MonkeyPatch) -> None:
-    rules = local.LocalRules(closed=(MonthDay(9, 10), MonthDay(3, 31)))
-    monkeypatch.setattr(local, "LOCAL", {"our-town": rules})
-    bound = lawn(('name = "North Lane"', 'name = "North Lane"\nlocal_rules = "our-town"'))
+def test_closed_dates_silence_the_missing_starter() -> None:
+    bound = lawn(('name = "North Lane"', 'name = "North Lane"\nlocal_closed = ["09-10", "03-31"]'))
     assert level(book(SEED, on=bound), later(SOWN, 10), "starter-missing") == ""
     assert level(book(SEED), later(SOWN, 10), "starter-missing") == "late"
 
 
-def test_a_local_rule_against_phosphorus(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(local, "LOCAL", {"our-town": local.LocalRules(seeding_allows_phosphorus=False)})
-    bound = lawn(('name = "North Lane"', 'name = "North Lane"\nlocal_rules = "our-town"'))
+def test_a_local_rule_against_phosphorus() -> None:
+    bound = lawn(('name = "North Lane"', 'name = "North Lane"\nlocal_seeding = false'))
     diary = book(SEED, f"{later(SOWN, 1)} feed pond-ridge 5lb front", on=bound)
     assert level(diary, later(SOWN, 8), "starter-missing") == ""
     assert level(diary, later(SOWN, 8), "starter-wrong") == ""

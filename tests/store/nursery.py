@@ -1,4 +1,4 @@
-"""Raises writers and kills them: run as `python nursery.py kill|share FOLDER ROUNDS`, prints JSON.
+"""Raises writers and kills them: run as `python nursery.py kill|share|bring FOLDER ROUNDS`, prints JSON.
 
 A process of its own, without threads, so that it can fork: starting Python for each writer would take too long.
 """
@@ -16,6 +16,9 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 from journal.store.book import Book
+
+ACT = 600
+"""Entries of one act: more than one line of the log can hold."""
 
 
 def clock() -> datetime:
@@ -98,6 +101,39 @@ def share(folder: Path, count: int) -> dict[str, object]:
     }  # fmt: skip
 
 
+def brings(folder: Path, name: int) -> int:
+    """A child that puts all entries in place as one act; its process id."""
+    child = os.fork()
+    if child == 0:
+        try:
+            book = Book.open(folder, computer="desk-7f3a", clock=clock)
+            book.bring({f"day{n}": {"kind": "note", "nth": n, "writer": name} for n in range(ACT)})
+        finally:
+            os._exit(0)
+    return child
+
+
+def bring(folder: Path, rounds: int) -> dict[str, object]:
+    """Kills writers that change many entries as one act: after each the book holds it whole, or as it was before."""
+    chance = random.Random(20260504)
+    Book.create(folder, computer="desk-7f3a", clock=clock).close()
+    began = time.monotonic()
+    os.waitpid(brings(folder, 0), 0)
+    takes = time.monotonic() - began
+    book = Book.open(folder, computer="desk-7f3a", clock=clock)
+    whole = torn = 0
+    for name in range(1, rounds + 1):
+        child = brings(folder, name)
+        time.sleep(chance.uniform(0.0, takes))
+        os.kill(child, signal.SIGKILL)
+        os.waitpid(child, 0)
+        book.refresh()
+        writers = {document["writer"] for document in book.entries().values()}
+        whole += writers == {name}
+        torn += len(writers) != 1 or len(book.entries()) != ACT
+    return {"whole": whole, "torn": torn, "damaged": book.check().damaged}
+
+
 if __name__ == "__main__":
-    task = {"kill": kill, "share": share}[sys.argv[1]]
+    task = {"kill": kill, "share": share, "bring": bring}[sys.argv[1]]
     print(json.dumps(task(Path(sys.argv[2]), int(sys.argv[3]))))

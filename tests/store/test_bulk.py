@@ -91,3 +91,44 @@ def test_what_cannot_be_imported_leaves_the_book_as_it_is(tmp_path: Path) -> Non
     assert dict(book.entries()) == {}
     assert list((tmp_path / "lawn" / "log").iterdir()) == []
     assert write_bulk(book, [*YEAR, YEAR[0]]) == 330
+
+
+def test_entries_brought_are_one_act_whatever_stood_before(tmp_path: Path) -> None:
+    book = a_book(tmp_path / "lawn")
+    before = [(id, weather(n)) for n, (id, _) in enumerate(YEAR[:200])]
+    write_bulk(book, before)
+    after = {id: document | {"depth_mm": 99} for id, document in YEAR[100:]}
+    assert len(book.bring(after)) == 230
+    assert dict(book.entries()) == dict(before[:100]) | after
+    other = reopened(tmp_path / "lawn", "desk-7f3a")
+    assert len(other.undo(other.newest_undoable())) == 230
+    assert dict(other.entries()) == dict(before)
+    book.refresh()
+    assert book.bring({}) == ()
+    assert len(book.bring(after)) == 230  # what was only taken back comes again
+    assert dict(book.entries()) == dict(before[:100]) | after == dict(reopened(tmp_path / "lawn").entries())
+
+
+def test_what_was_struck_is_told_from_what_was_taken_back(tmp_path: Path) -> None:
+    book = a_book(tmp_path / "lawn")
+    book.bring(dict(YEAR[:3]))
+    book.undo(book.newest_undoable())
+    assert book.struck() == frozenset()
+    book.bring(dict(YEAR[:3]))
+    strike = book.strike(YEAR[1][0])
+    assert book.struck() == {YEAR[1][0]}
+    back = book.undo([strike])
+    assert book.struck() == frozenset()
+    book.undo(back)
+    assert book.struck() == {YEAR[1][0]}
+
+
+def test_what_another_window_touched_meanwhile_is_not_overwritten_unseen(tmp_path: Path) -> None:
+    book, other = a_book(tmp_path / "lawn"), a_book(tmp_path / "lawn")
+    other.bring({"a": weather(1)})
+    with pytest.raises(NotSaved, match="changed meanwhile"):
+        book.bring({"a": weather(2), "b": weather(3)})
+    assert dict(book.entries()) == {"a": weather(1)}
+    book.refresh()
+    book.bring({"a": weather(2), "b": weather(3)})
+    assert dict(book.entries()) == {"a": weather(2), "b": weather(3)}

@@ -37,6 +37,8 @@ def a_season(folder: Path, disk: Recorder) -> frozenset[str]:
     clock.later(days=365)
     act(book, lambda: book.strike("b"))
     act(book, lambda: write_bulk(book, [(f"x{n}", note(n)) for n in range(4)]))
+    act(book, lambda: book.bring({"x1": note(6), "c": note(7), "y1": note(8)}))
+    act(book, lambda: book.undo(book.newest_undoable()))
     other = Book.open(folder, computer="desk", clock=clock, files=disk)
     act(other, lambda: other.add([note(5)], ["d"]))
     return frozenset()

@@ -46,3 +46,10 @@ def test_two_writers_at_once(tmp_path: Path) -> None:
     assert found["conflicts"] == 0
     assert not found["report"]["problems"]
     assert found["report"]["records"] == 200
+
+
+def test_thirty_killed_while_they_bring_many_entries_as_one_act(tmp_path: Path) -> None:
+    found = nursery("bring", tmp_path / "lawn", 30)
+    assert found["torn"] == 0
+    assert found["whole"] < 30  # some were killed before they were done
+    assert found["damaged"] == []

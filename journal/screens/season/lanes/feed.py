@@ -7,9 +7,8 @@ stands as a letter: `l` lime, `i` iron, `s` supplement, `f` any other.
 
 from datetime import date
 
-from journal.facts.mixture import nitrogen_cap
 from journal.line.words import summary
-from journal.reckon.feedings import FeedingDay, nitrogen_of_year
+from journal.reckon.feedings import FeedingDay, nitrogen_of_year, year_cap
 from journal.record.entry import Entry
 from journal.record.kinds.feeding import Feeding
 from journal.screens.picture import Ink
@@ -31,7 +30,6 @@ from journal.screens.season.lane import Lane
 from journal.screens.season.logged import logged
 from journal.screens.season.mark import Drawn, Mark, Now, Said, Strip, heaviest, idle
 from journal.screens.season.scene import Scene
-from journal.season.stand import stand_mix
 
 STEPS = ("starter", "seedling-feed", "feed")
 _SMALL = {"lime": "l", "iron": "i", "supplement": "s"}
@@ -95,7 +93,7 @@ def _reckoned(scene: Scene, zone: str) -> tuple[float, float]:
     if facts is not None:
         return facts.n_g_per_m2, facts.n_cap_g_per_m2
     past = scene.pasts[zone]
-    return nitrogen_of_year(past, past.date.year), nitrogen_cap(stand_mix(past)).nitrogen_cap_g_per_m2
+    return nitrogen_of_year(past, past.date.year), year_cap(past)
 
 
 def _now(scene: Scene, zones: tuple[str, ...]) -> Now:

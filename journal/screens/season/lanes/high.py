@@ -16,7 +16,9 @@ def on_file(scene: Scene) -> bool:
 
 
 def _highs(scene: Scene, first: int, last: int) -> list[tuple[int, float]]:
-    return [(one.day, one.high_c) for one in scene.pasts[LAWN][Weather].between(first, last) if one.high_c is not None]
+    """Each day once: of two entries the one written down later."""
+    seen = scene.pasts[LAWN][Weather].between(first, last)
+    return list({one.day: one.high_c for one in seen if one.high_c is not None}.items())
 
 
 def _draw(scene: Scene) -> Drawn:

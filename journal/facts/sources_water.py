@@ -1,0 +1,56 @@
+"""Publications on water use, soils, sprinklers and degree days: rows of the register of sources."""
+
+_OHIO = "Ohio State Univ. Extension"
+
+ROWS: tuple[tuple[str, str, str, int | None, str], ...] = (
+    # water use
+    ("fao-56", "FAO", "Irrigation and Drainage Paper 56, Crop evapotranspiration (equations 21-25, 34 and 52)", 1998,
+     "fao.org/3/x0490e"),
+    ("fisher-2013", "Agricultural Sciences 4(8A)",
+     "Fisher & Pringle, Evaluation of alternative methods for estimating reference evapotranspiration", 2013,
+     "doi 10.4236/as.2013.48A008"),
+    ("ncl-radext", "NCAR Command Language", "radext_fao56 (limits at high latitudes)", None,
+     "ncl.ucar.edu/Document/Functions/Crop/radext_fao56.shtml"),
+    ("uc-turf-kc", "Univ. of California, Center for Landscape & Urban Horticulture",
+     "Turfgrass Crop Coefficients (data of Meyer et al. 1985)", None,
+     "ucanr.edu/sites/urbanhort/Water_Use_of_Turfgrass_and_Landscape_Plant_Materials/Turfgrass_Crop_Coefficients_Kc"),
+    # soil and root zone
+    ("emswcd", "East Multnomah Soil & Water Conservation District", "Irrigation scheduling", None,
+     "emswcd.org/on-your-land/on-your-farm/irrigation/scheduling"),
+    ("ny-golf", "New York State golf course best management practices", "Manage Irrigation", None, "nygcf.com"),
+    ("agrilife-2020", "Texas A&M AgriLife in the Odessa American", "Column of 26 July 2020 (watering lawns)", 2020,
+     "oaoa.com"),
+    ("ncsu-ag763w", "NC State Extension", "AG-763W, Basics of Turf Irrigation", None, "content.ces.ncsu.edu"),
+    ("hagan-1953", "Univ. of California in the USGA Journal", "Article by Hagan on how deep turf draws water", 1953,
+     ""),
+    ("tamu-effective-rain", "Texas A&M Univ., TexasET", "Effective Rainfall", None,
+     "texaset.tamu.edu/Content/effrain.html"),
+    ("ndsu-ae792", "NDSU Extension", "AE792, Irrigation Scheduling by the Checkbook Method", 2019,
+     "pdfslide.net/documents/irrigation-scheduling-by-the-checkbook-method-15052018-to-use-the-checkbook.html"),
+    ("agrilife-inch", "Texas A&M AgriLife, Collin County", "Article on watering lawns (an inch a week)", None,
+     "livingcollincounty.com"),
+    ("tamu-soak", "Texas A&M Water University", "Irrigation: Cycle and Soak", None,
+     "wateruniversity.tamu.edu/irrigation/cycle-and-soak"),
+    # catch cans
+    ("uc-davis-cans", "Univ. of California, Davis, Center for Urban Horticulture",
+     "Measuring distribution uniformity and run time", None, "ccuh.ucdavis.edu/measuring-DU-run-time"),
+    ("spreval", "CRAN package spreval 1.1.0", "Grabow, sprinkler evaluation: DU and CU", None,
+     "rdrr.io/cran/spreval/man/DU.html"),
+    ("jawra-2007", "Journal of the American Water Resources Association 43",
+     "Article on how many collectors a catch-can test needs", 2007, "doi 10.1111/j.1752-1688.2007.00075.x"),
+    ("nmsu-h510", "New Mexico State Univ.", "Kent & Leinauer, Guide H-510 (catch-can test)", None, "pubs.nmsu.edu"),
+    ("sc-course", "Irrigation course", "Scheduling coefficient (a course page)", None, "avidgreen.com"),
+    # degree days
+    ("purdue-crabgrass", "Purdue Univ. Turfgrass Science", "When will crabgrass germinate? (citing Calhoun)", None,
+     "turf.purdue.edu/when-will-crabgrass-germinate"),
+    ("vt-2007", "Virginia Tech, in the Univ. of Delaware Kent County blog",
+     "Goatley et al., degree days and crabgrass", 2007, "kentcoopextension.blogspot.com/2008"),
+    ("osu-bygl-1235", _OHIO, "Buckeye Yard & Garden Line, note 1235 (crabgrass)", None, "bygl.osu.edu/node/1235"),
+    ("osu-forsythia", f"{_OHIO} in the Springfield News-Sun", "Growing degree days and forsythia", None,
+     "springfieldnewssun.com"),
+    ("msu-model", "Michigan State Univ. in the Michigan Ag Connection", "Article on a degree-day model for crabgrass",
+     2023, "michiganagconnection.com"),
+    ("fidanza-1996", "Crop Science 36", "Fidanza, Dernoeden & Zhang, p. 990 (smooth crabgrass emergence)", 1996,
+     "tic.msu.edu/tgif (record 38663)"),
+    ("iastate-541", "Iowa State Univ.", "Agronomy 541, lesson 2b (growing degree days, 86/50)", None, ""),
+)  # fmt: skip
