@@ -32,7 +32,10 @@ HOSTILE = (
 )
 CONTROL = re.compile("[\x00-\x1f\x7f-\x9f]")
 SIZES = [(80, 24), (120, 36), (200, 60), (60, 16)]
-KEYS = ("1", "2", "3", "down", "space", "down", "tab", "?", "escape", "end", "pagedown", "pageup", "home")
+KEYS = (
+    "1", "2", "4", "down", "space", "down", "3", "down", "space", "down", "tab", "?", "escape", "end", "pagedown",
+    "pageup", "home",
+)  # fmt: skip
 
 
 def bad_book(text: str) -> PretendSession:
