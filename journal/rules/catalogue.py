@@ -5,7 +5,7 @@ import pkgutil
 from typing import Any
 
 import journal.rules as _rules
-from journal.facts.house import Number
+from journal.facts.number import Number
 from journal.record.lawn import Lawn
 from journal.rules.declare import RULES, Rule
 from journal.rules.numbers import DEFAULT, YOURS, in_words

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 from datetime import date
 
 from journal.facts.citation import Basis
-from journal.facts.house import Number
 from journal.facts.house import numbers as house_numbers
+from journal.facts.number import Number
 from journal.record.entry import Entry
 from journal.rules.flag import Level
 from journal.rules.numbers import Numbers

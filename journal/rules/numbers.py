@@ -6,7 +6,8 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 
 from journal.facts.citation import Basis, label, local_rule
-from journal.facts.house import NUMBERS, Number
+from journal.facts.house import NUMBERS
+from journal.facts.number import Number
 from journal.record.lawn import Lawn
 from journal.record.quantity import in_unit, plain
 from journal.record.unit import Dimension, unit_for

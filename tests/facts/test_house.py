@@ -4,7 +4,8 @@ import pytest
 
 from journal.facts.citation import Known
 from journal.facts.factors import celsius, g_per_m2, mm
-from journal.facts.house import NUMBERS, Number, by_slow_share, number, numbers
+from journal.facts.house import NUMBERS, by_slow_share, number, numbers
+from journal.facts.number import Number
 
 UNITS = {"d", "m/s", "mm", "g/m2", "C", "%", "x"}
 

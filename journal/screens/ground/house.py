@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date
 from functools import lru_cache, partial
 
-from journal.facts.house import Number
+from journal.facts.number import Number
 from journal.record.kinds.setting import Setting
 from journal.record.lawn import Lawn
 from journal.record.quantity import in_unit, plain
