@@ -21,7 +21,7 @@ USES: Mapping[str, str] = MappingProxyType(
         "feeding": "interval: by weeks since the last feeding; months: in the months that suit the grass",
         "late_fall": "whether a feeding at the end of autumn belongs to the plan",
         "height": "the height of cut while no mowing has named one",
-        "normals": "what each month is like in most years",
+        "normals": "what each month is like in most years: Season shows the highs ahead",
         "local_rules": "the law or ordinance that binds the lawn",
         # a zone
         "area": "every amount and rate",

@@ -8,12 +8,12 @@ from journal.plan.step import State, Step
 from journal.record.entry import Entry
 from journal.record.kinds.remark import Remark
 from journal.record.kinds.treatment import Treatment
-from journal.record.kinds.weather import Rain
+from journal.record.kinds.weather import Rain, Weather
 from journal.rules.flag import Level
 from journal.screens.picture import Ink
 from journal.screens.season.cells import days, weeks
 from journal.screens.season.lane import drawn, every_lane
-from journal.screens.season.mark import Mark, Now
+from journal.screens.season.mark import BLANK, Mark, Now
 from journal.screens.season.scene import Scene, scene_of
 from tests.screens.season.story import (
     ALL,
@@ -231,6 +231,19 @@ def test_weather_is_left_out_where_there_is_none() -> None:
     assert not LANES["Rain"].on_file(_scene())
     assert not LANES["High"].on_file(_scene(Rain(date=date(2027, 5, 1), depth_mm=3.0)))
     assert LANES["Rain"].on_file(_scene(Rain(date=date(2027, 5, 1), depth_mm=3.0)))
+
+
+def test_ahead_stand_the_highs_that_the_owner_accepted() -> None:
+    warm = Weather(date=date(2027, 5, 1), high_c=20.0, low_c=9.0)
+    may = set_("lawn", "", normals="may 66F 45F 3in, jun 75F 55F 3in")
+    scene = _scene(warm, may, by_day=False)
+    marks = _marks("High", scene)
+    assert marks[scene.now + 1].texts == ("66", "6")
+    assert marks[scene.now + 6].texts == ("75", "7")
+    assert marks[scene.now + 1].ink is Ink.AHEAD
+    assert marks[-1] == BLANK  # nothing was accepted for August
+    assert _marks("High", _scene(warm, by_day=False))[scene.now + 1] == BLANK
+    assert "66 F in most years" in LANES["High"].words(scene, scene.now + 1)[0].text
 
 
 def test_nothing_after_the_date_judged_is_seen() -> None:

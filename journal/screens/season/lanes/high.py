@@ -1,4 +1,9 @@
-"""The week's mean high, or the day's: tens of degrees at one column, `<` below zero, `^` from a hundred."""
+"""The week's mean high, or the day's: tens of degrees at one column, `<` below zero, `^` from a hundred.
+
+Ahead of the day judged stand the highs of most years, where the owner has accepted what they are.
+"""
+
+from datetime import date
 
 from journal.record.kinds.weather import Weather
 from journal.screens.picture import Ink
@@ -26,10 +31,26 @@ def _draw(scene: Scene) -> Drawn:
     for day, high in _highs(scene, scene.cells.first, scene.cells.last):
         cells[scene.cells.at(day) or 0].append(high)
     marks = [
-        _mark(temperature(sum(here) / len(here), scene.metric), Ink.DIM if cell % 2 else Ink.PLAIN) if here else BLANK
+        _mark(temperature(sum(here) / len(here), scene.metric), Ink.DIM if cell % 2 else Ink.PLAIN)
+        if here
+        else _ahead(scene, cell)
         for cell, here in enumerate(cells)
     ]
     return Drawn(Strip("High C" if scene.metric else "High F", tuple(marks), _now(scene)))
+
+
+def _usual(scene: Scene, cell: int) -> float | None:
+    """What the high is in most years in the month of a cell that lies ahead; None for one that does not."""
+    first, last = scene.cells.span(cell)
+    if first <= scene.today:
+        return None
+    month = date.fromordinal((first + last) // 2).month
+    return next((normal.high_c for normal in scene.lawn.normals if normal.month == month), None)
+
+
+def _ahead(scene: Scene, cell: int) -> Mark:
+    usual = _usual(scene, cell)
+    return BLANK if usual is None else _mark(temperature(usual, scene.metric), Ink.AHEAD)
 
 
 def _mark(degrees: int, ink: Ink) -> Mark:
@@ -53,6 +74,9 @@ def _words(scene: Scene, cell: int) -> tuple[Said, ...]:
     highs = [temperature(high, scene.metric) for _, high in _highs(scene, *scene.cells.span(cell))]
     unit = "C" if scene.metric else "F"
     if not highs:
+        usual = _usual(scene, cell)
+        if usual is not None:
+            return (Said(f"high of {temperature(usual, scene.metric)} {unit} in most years, as you accepted."),)
         return (idle("no temperature on file."),)
     if len(highs) == 1:
         return (Said(f"high of {highs[0]} {unit}."),)
