@@ -13,7 +13,7 @@ from journal.reckon.calls import reckonings
 from journal.reckon.declare import Needs, Reckoning
 from journal.record.kinds.weather import Rain, Weather
 from journal.record.refusal import Refusal, nearest
-from journal.reports.reckoned import answer_text, options_text, reckonings_text
+from journal.reports.reckoned import answer_text, options_text, reckonings_text, typed_units
 from journal.season.daily import DayWeather, weather_days
 from journal.season.history import LAWN
 from journal.season.weather_file.read import read_days
@@ -36,13 +36,13 @@ def reckon(given: Namespace, clock: Clock) -> int:
         show(options_text(one))
         return DONE
     try:
-        answer = _answer(one, one.read(words[1:]), given, clock)
+        answer, units = _answer(one, words[1:], given, clock)
     except Refusal as refusal:
         return _pointed(refusal, words)
     if given.json:
         show_json(answer.as_json())
     else:
-        show(answer_text(answer))
+        show(answer_text(answer, units))
     return DONE
 
 
@@ -79,16 +79,20 @@ def _place(word: str, text: str) -> tuple[int, int]:
     return option.span() if at < 0 else (at, at + len(value))
 
 
-def _answer(one: Reckoning, asks: Any, given: Namespace, clock: Clock) -> Answer:
-    """The answer, with what it needs fetched: a file that was named is read without any book."""
+def _answer(one: Reckoning, words: Sequence[str], given: Namespace, clock: Clock) -> tuple[Answer, str]:
+    """The answer, with what it needs fetched, and the system of units to give it in: the book's, else that typed.
+
+    A file that was named is read without any book.
+    """
+    asks: Any = one.read(words)
     answer: Callable[..., Answer] = asks.answer
     if one.needs is Needs.NOTHING:
-        return answer()
+        return answer(), typed_units(words)
     if one.needs is Needs.WEATHER:
         file: str = getattr(asks, "file", "")
-        return answer(_days_of_file(file) if file else _days_of_book(given, clock))
+        return answer(_days_of_file(file) if file else _days_of_book(given, clock)), typed_units(words)
     session = session_of(given, clock).open()
-    return answer(session.history, session.today)
+    return answer(session.history, session.today), session.history.lawn(session.today).units
 
 
 def _days_of_book(given: Namespace, clock: Clock) -> Sequence[DayWeather]:
@@ -105,7 +109,10 @@ def _days_of_file(name: str) -> Sequence[DayWeather]:
         text = Path(name).expanduser().read_text(encoding="utf-8-sig")
     except (OSError, ValueError) as error:
         raise Refusal(f"--file {name}", f"can't be read: {error}") from None
-    found = read_days(text)
+    try:
+        found = read_days(text)
+    except Refusal as refusal:
+        raise Refusal(f"--file {name}", str(refusal)) from None
     if found.doubt:
         raise Refusal(f"--file {name}", f"{found.doubt} swardbook import-weather --units takes it into the book.")
     return found.days

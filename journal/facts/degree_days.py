@@ -51,12 +51,16 @@ NEAR_SHARE = 0.25
 """A band lies near when the sum is in it, or within a quarter of either end: judgment."""
 
 
-def near(degree_days_f: float, base_f: float, method: str) -> tuple[Band, ...]:
-    """The bands of just that base (F) and method that the sum of air temperatures lies in or close to."""
+def near(degree_days_f: float, base_f: float, method: str, start: MonthDay) -> tuple[Band, ...]:
+    """The bands of just that base (F), method and start that the sum of air temperatures lies in or close to.
+
+    A band whose start isn't told is taken to count from 1 January, as most do: judgment.
+    """
     return tuple(
         band
         for band in BANDS
         if abs(band.base_f - base_f) < 0.05
         and band.method == method
+        and (band.start or _JAN_1) == start
         and band.low_f * (1 - NEAR_SHARE) <= degree_days_f <= band.high_f * (1 + NEAR_SHARE)
     )

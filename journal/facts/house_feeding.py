@@ -51,4 +51,6 @@ FEEDING: tuple[Number, ...] = (
     Number("feed-dose", "loss-slow", g_per_m2(1.5), "g/m2", g_per_m2(0.5), g_per_m2(3), judgment(),
            "a loss above, where it is mostly slow"),
     Number("feed-dose", "slow-share", 50, "%", 0, 100, judgment(), "mostly slow from"),
+    Number("feed-year", "loss", g_per_m2(4), "g/m2", g_per_m2(1), g_per_m2(6),
+           judgment("no cool-season programme seen prints so much"), "a loss above this much nitrogen in a year"),
 )  # fmt: skip

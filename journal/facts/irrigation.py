@@ -52,9 +52,17 @@ SOAKING_DAYS = 3
 SOAKING_BASIS: Basis = judgment("an inch fills about 6 in of soil", "agrilife-inch")
 """So much water in so many days fills the root zone, whatever was missing in it."""
 
+FULL_BASIS: Basis = judgment("rain and thaw of the cold months fill it")
+"""Of the root zone being full on the first day of growth, where nothing soaked it since."""
+
+MOST_AT_ONCE_MM = mm(1)
+MOST_AT_ONCE_BASIS: Basis = judgment("deeper than the roots reach it is lost")
+"""Of the most that one watering puts down."""
+
 CHECKBOOK_BASIS: Basis = published("ndsu-ae792")
 """Of the day-by-day account of the root zone."""
 
+MOST_CYCLES = 3
 SOAK_BASIS: Basis = published("tamu-soak", note="2 or 3 short cycles half an hour to an hour apart are advised")
 
 CANS_NEEDED = 8

@@ -81,7 +81,7 @@ def quantity_words(fit: Fitting, at: int) -> tuple[str, int]:
     """The text of a quantity that begins at a word, and how many words it takes: `3in`, `3 in`, `2400 sq ft`."""
     token = fit.tokens[at]
     after = fit.tokens[at + 1].text if at + 1 < len(fit.tokens) and not fit.tokens[at + 1].quoted else ""
-    if token.text.isdecimal() and re.match(r"[1-9]\d*/[1-9]\d*\D", after):
+    if token.text.isascii() and token.text.isdecimal() and re.match(r"[1-9]\d*/[1-9]\d*\D", after):
         return f"{token.text} {after}", 2
     bare = _BARE.match(token.text)
     for more in (2, 1) if bare else ():

@@ -36,10 +36,19 @@ def fit_packs(fit: Fitting) -> None:
         _of_its_form(fit, product)
 
 
+def _weighed(product: Product) -> bool:
+    """Whether it is sold by weight: so its label's form, its bag or its rate say."""
+    if product.form or product.liquid:
+        return product.form == "granule"
+    return product.bag_g is not None or product.rate is not None
+
+
 def _of_its_form(fit: Fitting, product: Product) -> None:
     """A granule is weighed, a liquid is measured: the other way no amount could be reckoned from it."""
     weighed = next((n for n in ("amount_g", "rate_g_per_m2") if fit.values.get(n) is not None), "")
     measured = next((n for n in ("amount_ml", "rate_ml_per_m2") if fit.values.get(n) is not None), "")
+    if fit.values.get("size_ml") is not None and _weighed(product):
+        raise Refusal("size_ml", f"{product.name} is a granule, and a granule is weighed: write it like 50lb.")
     if measured and product.form == "granule":
         raise Refusal(measured, f"{product.name} is a granule: give its weight, like 12lb, or bags or cups.")
     if weighed and product.form == "liquid":

@@ -8,13 +8,14 @@ from typing import Any
 
 from journal.facts.grasses import UnknownGrass, grass
 from journal.facts.house import NUMBERS, number, numbers
+from journal.line.bounds import check_bounds
 from journal.line.name import find_name, new_name
 from journal.line.reading import Span
 from journal.line.token import Token
 from journal.line.when import Lean, Phrase, Reckoning, find_date
 from journal.line.words import neat
 from journal.record.clean import LONGEST_LINE, clean
-from journal.record.fold import OFF, keys, term_of
+from journal.record.fold import OFF, keys, read_fact, term_of
 from journal.record.lawn import WHOLE, Lawn
 from journal.record.quantity import looks_like_quantity, parse, parse_as
 from journal.record.refusal import Refusal, nearest
@@ -181,10 +182,13 @@ def _mistyped(what: str, words: list[Token]) -> str:
 
 
 def check_fact(what: str, key: str, text: str) -> Any:
-    """Read one value as it will be read when the lawn is made. Raises Refusal for a value that can't be used."""
+    """Read one value as it will be read when the lawn is made; None takes it back. Raises Refusal for a bad one."""
     if len(text) > LONGEST_LINE:
         raise Refusal(text[:40], f"longer than {LONGEST_LINE:,} characters.")
-    value = term_of(what, key).read(text)
+    value = read_fact(what, key, text)
+    if value is None:
+        return None
+    check_bounds(what, key, text)
     if key == "grass":
         for name in value:
             known_grass(name)
@@ -196,7 +200,7 @@ def check_fact(what: str, key: str, text: str) -> Any:
 
 def check_lawn(values: list[tuple[str, str]], lawn: Lawn, today: date) -> None:
     """Facts of the lawn that only make sense together, or up to today. Raises Refusal naming the key."""
-    found = {key: term_of("lawn", key).read(text) for key, text in values}
+    found = {key: read_fact("lawn", key, text) for key, text in values}
     latitude = found.get("latitude", lawn.latitude)
     growth = found.get("growth", lawn.growth)
     if growth and growth[0] == growth[1]:
@@ -204,7 +208,7 @@ def check_lawn(values: list[tuple[str, str]], lawn: Lawn, today: date) -> None:
     if growth and growth[0] > growth[1] and (latitude is None or latitude >= 0):
         raise Refusal("growth", "ends before it begins; that is so only south of the equator (latitude below 0).")
     for key in ("kept_since", "renovated"):
-        if key in found and found[key] > today:
+        if found.get(key) and found[key] > today:
             raise Refusal(key, "lies ahead.")
 
 

@@ -9,6 +9,7 @@ from journal.plan.declare import step
 from journal.plan.feed_dose import dose
 from journal.plan.measure import nitrogen
 from journal.plan.offer import Offer
+from journal.plan.seed import seed
 from journal.plan.stage import STAGE, ago, said
 from journal.plan.step import State
 from journal.reckon.feed_due import FEED_DUE, Counted, FeedDue, feed_due, feeding_season
@@ -22,14 +23,17 @@ from journal.reckon.feedings import (
     year_cap,
     year_is_fed,
 )
+from journal.reckon.residue import RESIDUES
 from journal.reckon.threshold import in_force
+from journal.record.kinds.soil import SoilTest
 from journal.season.growth import Window, began, next_start
 from journal.season.history import Past
+from journal.season.local import closed, local_rules, open_to
 
 AHEAD_DAYS = 28
 
 
-@step("feed", watches=(*STAGE, *FEED_DUE))
+@step("feed", watches=(*STAGE, *FEED_DUE, *RESIDUES, SoilTest))
 def feed(past: Past) -> Offer | None:
     """Every 6 to 8 weeks of growth or in the months' windows, until the year's nitrogen is used."""
     window = feeding_season(past)
@@ -72,15 +76,27 @@ def _offered(past: Past, due: FeedDue, window: Window) -> Offer:
     waits = due.waits(past.date)
     known = all(hold.until is not None for hold in due.holds)
     spared = opens + timedelta(GRACE_DAYS) if opens > due.opens else opens
+    best, latest = (opens, max(spared, due.best[1])), max(due.latest, spared)
+    if known and local_rules(past.lawn):
+        latest = (
+            open_to(max(opens, past.date), latest, lambda day: closed(past.lawn, day)) if latest > opens else latest
+        )
+        best = (best[0], min(best[1], max(latest, opens)))
     offer = Offer(
         state=State.WAITING if waits else State.LATE if due.late(past.date) else State.OPEN,
         earliest=opens if known else None,
-        best=(opens, max(spared, due.best[1])) if known else None,
-        latest=max(due.latest, spared) if known else None,
-        why=_why(past, due),
+        best=best if known else None,
+        latest=latest if known else None,
+        why=_why(past, due) + ("" if waits else _or_sow(past)),
         waits_for=_held(past, first, opens) if first else f"opens {said(opens, past)}" if waits else "",
     )
     return _dosed(past, offer, max(opens, past.date), window)
+
+
+def _or_sow(past: Past) -> str:
+    """Where seed may go down too, whichever is done first makes the other wait; sowing first is the better order."""
+    sowing = seed.find(past)
+    return "; if you mean to sow, sow first: then the starter" if sowing and sowing.state is State.OPEN else ""
 
 
 def _dosed(past: Past, offer: Offer, opens: date, window: Window) -> Offer:
@@ -89,6 +105,8 @@ def _dosed(past: Past, offer: Offer, opens: date, window: Window) -> Offer:
     if wanted is None:
         lacking = f"{product.name}: its analysis is not entered" if product else "no fertilizer in the shed"
         return replace(offer, amount=lacking)
+    if wanted.lacking:
+        return replace(offer, amount=wanted.lacking)
     if wanted.spread is None:
         return replace(offer, amount=f"{nitrogen(wanted.n_g_per_m2, past.lawn)}: no fertilizer in the shed")
     return replace(offer, spread=wanted.spread, verb=f"feed {wanted.spread.product.name}")

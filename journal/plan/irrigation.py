@@ -1,26 +1,42 @@
-"""When an established zone is to be watered, and how much: from the account of its root zone."""
+"""When an established zone is to be watered, and how much: from the account of its root zone.
+
+Nothing is watered on frozen ground, before the average last frost, or while a label keeps water off what was sprayed.
+"""
 
 import math
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from journal.facts.irrigation import MOST_AT_ONCE_MM
 from journal.plan.declare import step
 from journal.plan.measure import depth
 from journal.plan.offer import Offer
 from journal.plan.stage import ago, said
 from journal.plan.step import State
+from journal.reckon.dose import doses
 from journal.reckon.root_zone import ROOT_ZONE, Balance, balance
-from journal.reckon.soaking import Cycles, cycles_on
+from journal.reckon.soaking import Cycles, cycles_on, most_mm
+from journal.record.entry import Entry
+from journal.record.kinds.feeding import Feeding
+from journal.record.kinds.treatment import Treatment
 from journal.record.kinds.weather import Weather
 from journal.record.lawn import Lawn
 from journal.record.zone import Zone
-from journal.season.growth import GROWING, growing
+from journal.season.growth import GROWING, frozen_open, growing, season_at_hand
 from journal.season.history import Past
 from journal.season.stand import STAND, new_grass
 from journal.season.water import water_days
 
 KEEPS_DAYS, KEEPS_NEEDS = 14, 7
 """An owner who kept temperatures on 7 of the last 14 days is told what is lacking to go by them: judgment."""
+
+LATE_AFTER_DAYS = 2
+"""It is late no sooner than so many days after it opened: judgment."""
+
+DRY_DAYS = 30
+"""No label keeps water off for longer."""
+
+_DAY_MIN = 1440
 
 LONGEST_RUN = 1440
 """Minutes of one entry of watering."""
@@ -29,19 +45,65 @@ PAUSE_STEP = 5
 """Pauses are given in steps of so many minutes."""
 
 
-@step("water", watches=(*STAND, *GROWING, *ROOT_ZONE))
+@step("water", watches=(*STAND, *GROWING, *ROOT_ZONE, Treatment, Feeding))
 def water(past: Past) -> Offer | None:
     """On the morning of the day on which half of what the roots can draw will be used; late from three quarters on.
 
-    Late: judgment.
+    Late, and not before the average last frost: judgment.
     """
     zone = past.lawn.zone(past.zone)
-    if zone is None or not zone.irrigated or not growing(past) or new_grass(past):
+    if zone is None or not zone.irrigated or not growing(past) or new_grass(past) or frozen_open(past):
         return None
     stands = balance(past)
     if stands.deficit_mm is None or stands.allowed_mm is None or stands.total_mm is None or stands.through is None:
         return _lacking(past, stands.why)
-    return _due(past, zone, _Account(stands.deficit_mm, stands.allowed_mm, stands.total_mm, stands.through), stands)
+    found = _due(past, zone, _Account(stands.deficit_mm, stands.allowed_mm, stands.total_mm, stands.through), stands)
+    return _kept_off(past, found)
+
+
+def _kept_off(past: Past, offer: Offer) -> Offer:
+    """The offer, or in its place the reason for which nothing is watered yet on the day it would open."""
+    opens = max(offer.earliest or past.date, past.date)
+    held = [(day, why) for day, why in (_frost(past), _label(past)) if day is not None and day > opens]
+    if not held or offer.earliest is None:
+        return offer
+    day, why = max(held)
+    return Offer(
+        state=State.WAITING, earliest=day, why=offer.why,
+        waits_for=f"{why}; water then, if no rain falls",
+    )  # fmt: skip
+
+
+def _frost(past: Past) -> tuple[date | None, str]:
+    """The average last frost of the season at hand; None where it lies before that season, or isn't known."""
+    window, frost = season_at_hand(past), past.lawn.last_frost
+    if window is None or frost is None:
+        return None, ""
+    day = next((day for day in (frost.on(window[0].year), frost.on(window[1].year)) if day >= window[0]), None)
+    if day is None or day > window[1]:
+        return None, ""
+    return day, f"the average last frost, {said(day, past)}"
+
+
+def _label(past: Past) -> tuple[date | None, str]:
+    """The first morning on which every label lets water fall on what was put down."""
+    since = past.day - DRY_DAYS
+    found: list[tuple[date, str]] = []
+    entries: list[Entry] = [*past[Treatment].since(since), *past[Feeding].since(since)]
+    for entry in entries:
+        for dose in doses(entry):
+            product = past.lawn.product(dose.product)
+            minutes = product.label.rain_free_min if product else None
+            if minutes:
+                day = entry.date + timedelta(1 + math.floor(minutes / _DAY_MIN))
+                found.append((day, f"{dose.product} is to stay dry by its label, to {said(day, past)}"))
+    return max(found, default=(None, ""))
+
+
+def _since(past: Past, since: date) -> date:
+    """The day from which on it could be watered, of an account that was used up from that day on."""
+    held = [day for day, _ in (_frost(past), _label(past)) if day is not None and day <= past.date]
+    return max([since, *held])
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,8 +121,9 @@ class _Account:
         return (self.allowed_mm + self.total_mm) / 2
 
     def spare(self, a_day: float | None) -> timedelta:
-        """Whole days, at that use, from what may be missing until it is late."""
-        return timedelta(math.floor((self.tight_mm - self.allowed_mm) / a_day) if a_day else 0)
+        """Whole days, at that use, from what may be missing until it is late: never fewer than until it can be."""
+        days = math.floor((self.tight_mm - self.allowed_mm) / a_day) if a_day else 0
+        return timedelta(max(days, LATE_AFTER_DAYS - 1))
 
 
 def _lacking(past: Past, why: str) -> Offer | None:
@@ -74,7 +137,7 @@ def _lacking(past: Past, why: str) -> Offer | None:
 def _due(past: Past, zone: Zone, account: _Account, stands: Balance) -> Offer:
     why, a_day = _why(past, stands, account), stands.et_mm_a_day
     if stands.reached is not None:
-        return _open(past, zone, account, stands.reached, a_day, why)
+        return _open(past, zone, account, _since(past, stands.reached), a_day, why)
     if not a_day:
         return Offer(state=State.WAITING, why=why, waits_for="three days of temperatures in the last week")
     tomorrow = past.date + timedelta(1)
@@ -95,7 +158,7 @@ def _due(past: Past, zone: Zone, account: _Account, stands: Balance) -> Offer:
 def _open(past: Past, zone: Zone, account: _Account, since: date, a_day: float | None, why: str) -> Offer:
     """To be watered today, since that day."""
     amount, verb = _run(zone, past.lawn, account.deficit_mm)
-    late = account.deficit_mm >= account.tight_mm
+    late = account.deficit_mm >= account.tight_mm and (past.date - since).days >= LATE_AFTER_DAYS
     latest = since + account.spare(a_day)
     return Offer(
         state=State.LATE if late else State.OPEN,
@@ -109,25 +172,29 @@ def _open(past: Past, zone: Zone, account: _Account, since: date, a_day: float |
 
 
 def _why(past: Past, stands: Balance, account: _Account) -> str:
-    """`0.31 in used, 0.45 in allowed; soaked 5 d ago, Wed 1 Jul`."""
+    """`0.31 in used (estimated with California's figures), 0.45 in allowed; soaked 5 d ago, Wed 1 Jul`."""
     used, allowed = depth(account.deficit_mm, past.lawn), depth(account.allowed_mm, past.lawn)
-    return f"{used} used, {allowed} allowed; soaked {ago(stands.since or past.date, past)}"
+    from_day = ago(stands.since or past.date, past)
+    since = f"taken as full when growth began {from_day} (judgment)" if stands.assumed else f"soaked {from_day}"
+    return f"{used} used (estimated with California's figures), {allowed} allowed; {since}"
 
 
 def _run(zone: Zone, lawn: Lawn, mm: float) -> tuple[str, str]:
     """How long, in words and as the line wants it; the depth alone where no rate is known."""
-    words = depth(mm, lawn)
-    if zone.circuits:
-        runs = [(circuit.name, cycles_on(zone.soil, zone.slope, mm, circuit.rate_mm_h)) for circuit in zone.circuits]
-    elif zone.rate_mm_h:
-        runs = [("", cycles_on(zone.soil, zone.slope, mm, zone.rate_mm_h))]
-    else:
-        runs = []
+    wanted = min(mm, MOST_AT_ONCE_MM)
+    rates = [(circuit.name, circuit.rate_mm_h) for circuit in zone.circuits]
+    if not rates and zone.rate_mm_h:
+        rates = [("", zone.rate_mm_h)]
+    put_down = min([wanted, *(most_mm(zone.soil, zone.slope, rate) for _, rate in rates)])
+    words = depth(put_down, lawn)
+    runs = [(name, cycles_on(zone.soil, zone.slope, put_down, rate)) for name, rate in rates]
     if not runs or max(found.minutes for _, found in runs) > LONGEST_RUN:
         return words, f"water {words.replace(' ', '')}"
     line = " ".join(f"{name} {_minutes(found)}min".strip() for name, found in runs)
     each = ", ".join(f"{name} {_spoken(found)}".strip() for name, found in runs)
     split = any(found.count > 1 for _, found in runs)
+    if put_down < wanted:
+        each, words = f"{each} today, the rest on other mornings", f"{words} of {depth(wanted, lawn)}"
     return f"{each} ({words}{'; soil intake from memory' if split else ''})", f"water {line}"
 
 

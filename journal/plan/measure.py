@@ -18,13 +18,15 @@ def line_height(mm: float, lawn: Lawn) -> str:
 
 def line_height_up(mm: float, lawn: Lawn, gap: str = "") -> str:
     """To the next quarter inch or 5 mm, never lower than `mm`; with a gap for the page."""
-    return _spelled(_rounded(mm, Dimension.LENGTH, lawn, _HEIGHT_STEP[lawn.units], _up), Dimension.LENGTH, lawn, gap)
+    return _spelled(
+        _rounded(mm, Dimension.LENGTH, lawn, _HEIGHT_STEP[lawn.units], to_more), Dimension.LENGTH, lawn, gap
+    )
 
 
 def line_height_within(mm: float, low: float, high: float, lawn: Lawn, gap: str = "") -> str:
     """To the quarter inch or 5 mm that lies nearest between both, as it is where none does."""
     step = _HEIGHT_STEP[lawn.units] * float(unit_for(Dimension.LENGTH, lawn.units).factor)
-    for how in (round, _up, _down):
+    for how in (round, to_more, to_less):
         found = how(mm / step) * step
         if reaches(found, low) and not exceeds(found, high):
             return height(found, lawn).replace(" ", gap)
@@ -48,9 +50,14 @@ def depth(mm: float, lawn: Lawn) -> str:
 
 def rounded_mass(grams: float, lawn: Lawn, *, down: bool) -> float:
     """Pounds or kilograms as one weighs them out: the smaller the amount, the finer."""
+    return rounded_mass_by(grams, lawn, to_less if down else round)
+
+
+def rounded_mass_by(grams: float, lawn: Lawn, how: Callable[[float], int]) -> float:
+    """The same, rounded in a way of one's own: a number of steps to a whole one."""
     exact = in_unit(grams, unit_for(Dimension.MASS, lawn.units))
     step = next((step for below, step in _MASS_STEPS[lawn.units] if exact < below), 1.0)
-    return _rounded(grams, Dimension.MASS, lawn, step, _down if down else round)
+    return _rounded(grams, Dimension.MASS, lawn, step, how)
 
 
 _MASS_STEPS = {"us": ((2, 0.05), (10, 0.1), (50, 0.5)), "metric": ((1, 0.02), (5, 0.05), (25, 0.2))}
@@ -82,9 +89,11 @@ def _rounded(value: float, dimension: Dimension, lawn: Lawn, step: float, how: C
     return float(how(in_unit(value, unit_for(dimension, lawn.units)) / step)) * step
 
 
-def _up(steps: float) -> int:
+def to_more(steps: float) -> int:
+    """The next whole step, the same one for a hair above it."""
     return math.ceil(steps - 1e-6)
 
 
-def _down(steps: float) -> int:
+def to_less(steps: float) -> int:
+    """The whole step below, and never none."""
     return max(1, math.floor(steps + 1e-6))

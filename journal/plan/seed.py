@@ -4,6 +4,7 @@ The step is offered where the owner intends to sow (`intend seed ...`), and on a
 while no renovation is on file and the shed holds seed. An established zone is left alone in autumn.
 """
 
+import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -14,10 +15,14 @@ from journal.plan.declare import step
 from journal.plan.offer import Offer, Spread
 from journal.plan.stage import MUCH_BLUEGRASS, STAGE, new_stand, said
 from journal.plan.step import State
+from journal.reckon.feedings import last_feeding
 from journal.reckon.residue import RESIDUES, Residue, residues
 from journal.reckon.seeding import bulk_rate_g_per_m2
+from journal.reckon.starter import is_plain_starter, phosphorus_barred
+from journal.reckon.threshold import in_force
 from journal.record.day import MonthDay
 from journal.record.kinds.intention import Intention
+from journal.record.kinds.soil import SoilTest
 from journal.record.product import Product
 from journal.record.unit import Dimension
 from journal.season.growth import in_season, season, season_before
@@ -48,7 +53,7 @@ class _Season:
     tail: str = ""
 
 
-@step("seed", watches=(*STAGE, *RESIDUES, Intention))
+@step("seed", watches=(*STAGE, *RESIDUES, Intention, SoilTest))
 def seed(past: Past) -> Offer | None:
     """The same seed as before, in late summer, once nothing in the soil forbids it."""
     meant = next((one for one in intentions(past, "seed") if not _sown_early(past, one)), None)
@@ -92,6 +97,10 @@ def _offer(past: Past, meant: Intention | None, product: Product | None, mix: Ma
     residue = holds[-1] if holds else None
     earliest = max(w.earliest, residue.over) if residue else w.earliest
     state, waits_for = _state(past, w, residue)
+    fed = _fed_before(past, w) if state is State.OPEN else None
+    if fed is not None:
+        earliest = fed[1]
+        state, waits_for = State.WAITING, f"fed {said(fed[0], past)}: seed from {said(earliest, past)}, with a starter"
     shut = state in (State.BARRED, State.MISSED)
     spread = None if shut else _spread(product, mix)
     return Offer(
@@ -107,6 +116,18 @@ def _offer(past: Past, meant: Intention | None, product: Product | None, mix: Ma
         spread=spread,
         meant=meant.target if meant else None,
     )
+
+
+def _fed_before(past: Past, w: _Season) -> tuple[date, date] | None:
+    """The day of a feeding that is no starter and so near that sowing now makes it wrong, and the first day after that.
+
+    None where there is none, or where the season is over by then: sowing in time is worth more.
+    """
+    fed = last_feeding(past)
+    if fed is None or fed.starter or w.tail or (phosphorus_barred(past, fed.day) and is_plain_starter(past, fed)):
+        return None
+    over = fed.date + timedelta(math.ceil(in_force(past.lawn, "starter-wrong", "before-days")) + 1)
+    return (fed.date, over) if past.date < over <= w.latest else None
 
 
 def _state(past: Past, w: _Season, residue: Residue | None) -> tuple[State, str]:

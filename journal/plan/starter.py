@@ -3,23 +3,23 @@
 from datetime import timedelta
 
 from journal.plan.declare import step
+from journal.plan.feed_dose import Ceiling, FeedDose, brought, ceilings, too_quick
 from journal.plan.measure import nitrogen
 from journal.plan.offer import Offer, Spread
 from journal.plan.stage import STAGE, NewStand, new_stand, said, sown_said
 from journal.plan.step import State
 from journal.reckon.feeding import holds_nitrogen, holds_phosphate, is_starter
-from journal.reckon.feedings import FEEDINGS, fed_since, feeding_days
+from journal.reckon.feedings import FEEDINGS, fed_since, feeding_days, nitrogen_between
 from journal.reckon.starter import is_plain_starter, phosphorus_barred
 from journal.reckon.threshold import in_force
 from journal.record.kinds.feeding import FEEDS, Feeding
 from journal.record.kinds.soil import SoilTest
 from journal.record.kinds.weather import Weather
-from journal.record.lawn import Lawn
 from journal.record.product import Product
 from journal.record.unit import Dimension
 from journal.season.growth import out_of_growth
 from journal.season.history import Past
-from journal.season.local import closed, closed_to_starter, most_n, most_soluble_n
+from journal.season.local import closed, closed_to_starter, most_n, most_soluble_n, slow_enough
 from journal.season.stand import is_dormant
 
 GOOD_DAYS = 7
@@ -56,7 +56,8 @@ def starter(past: Past) -> Offer | None:
             why=f"no starter by day {given_up}, {said(stand.on_day(given_up), past)}",
         )  # fmt: skip
     product = _product(past, plain=plain)
-    spread = starter_spread(product, lawn) if product else None
+    wanted_dose = starter_dose(past, product) if product else None
+    spread = wanted_dose.spread if wanted_dose else None
     shut = stand.age >= 0 and (closed if plain else closed_to_starter)(lawn, past.date)
     rests = stand.age >= 0 and out_of_growth(past)
     wanted = "a fertilizer without phosphorus" if plain else "a starter"
@@ -69,7 +70,9 @@ def starter(past: Past) -> Offer | None:
         waits_for="closed by the local rule" if shut else "growth" if rests else _waits_for(past, stand),
         amount=""
         if spread
-        else f"{_missing(product, wanted)}; about {nitrogen(in_force(lawn, 'feed-dose', 'most-soluble-new'), lawn)}",
+        else wanted_dose.lacking
+        if wanted_dose
+        else f"{wanted}, none in the shed; about {nitrogen(in_force(lawn, 'feed-dose', 'most-soluble-new'), lawn)}",
         verb=f"feed {product.name}" if product and spread else "",
         spread=spread,
     )
@@ -77,10 +80,6 @@ def starter(past: Past) -> Offer | None:
 
 def _waits_for(past: Past, stand: NewStand) -> str:
     return f"growth, about {said(stand.zero, past)}" if stand.age < 0 else ""
-
-
-def _missing(product: Product | None, wanted: str) -> str:
-    return f"{product.name}: its analysis and rate are not entered" if product else f"{wanted}, none in the shed"
 
 
 def _state(past: Past, stand: NewStand) -> State:
@@ -98,7 +97,10 @@ def _before_the_book(past: Past, stand: NewStand, days: int) -> bool:
 
 
 def _product(past: Past, *, plain: bool) -> Product | None:
-    """The one used last, else the first in the shed that will do: a starter, or a fertilizer without phosphorus."""
+    """The one used last, else the first in the shed that will do: a starter, or a fertilizer without phosphorus.
+
+    One that is slow enough for the local rule goes first.
+    """
 
     def fits(product: Product | None) -> bool:
         if product is None or product.kind not in FEEDS or not holds_nitrogen(product):
@@ -110,18 +112,30 @@ def _product(past: Past, *, plain: bool) -> Product | None:
     last = past[Feeding].last_where(lambda feeding: fits(past.lawn.product(feeding.product)))
     named = [past.lawn.product(last.product)] if last else []
     labelled = sorted(past.lawn.products, key=lambda product: product.kind != "starter")
-    return next((product for product in (*named, *labelled) if fits(product)), None)
+    found = [product for product in (*named, *labelled) if product is not None and fits(product)]
+    return min(found, key=lambda product: not slow_enough(past.lawn, product), default=None)
 
 
-def starter_spread(product: Product, lawn: Lawn) -> Spread | None:
-    """The most that stays gentle on seedlings, within the label's range; None when nothing says how much."""
-    label = product.rate if product.rate and product.rate.dimension is Dimension.MASS_RATE else None
+def starter_dose(past: Past, product: Product) -> FeedDose:
+    """The most that stays gentle on seedlings with what was just fed, within the label's range and the local rule's."""
+    lawn = past.lawn
     if not product.nitrogen:
-        return Spread(product, label.high, "the label's rate") if label else None
+        label = product.rate if product.rate and product.rate.dimension is Dimension.MASS_RATE else None
+        if label is None:
+            return FeedDose(0.0, None, f"{product.name}: its analysis and rate are not entered")
+        return FeedDose(0.0, Spread(product, label.high, "the label's rate"))
+    quick = max(1e-9, 1 - (product.slow or 0.0))
     most = most_n(lawn, in_force(lawn, "feed-dose", "most"))
     soluble = most_soluble_n(lawn, in_force(lawn, "feed-dose", "most-soluble-new"))
-    gentle = min(most, soluble / max(1e-9, 1 - (product.slow or 0.0)))
-    rate = gentle / product.nitrogen
-    if label:
-        rate = min(max(rate, label.low), label.high)
-    return Spread(product, rate, nitrogen(rate * product.nitrogen, lawn), round_down=True)
+    gentle = min(most, soluble / quick)
+    if barred := too_quick(lawn, product):
+        return FeedDose(gentle, None, barred)
+    return brought(past, product, gentle, *ceilings(past, product), *_fed_lately(past, gentle))
+
+
+def _fed_lately(past: Past, gentle: float) -> tuple[Ceiling, ...]:
+    """What went down in the last week counts with the starter."""
+    fed = nitrogen_between(past, past.day - GOOD_DAYS, past.day)
+    if not fed:
+        return ()
+    return (Ceiling(gentle - fed, f"{nitrogen(fed, past.lawn)} went down in the last week"),)

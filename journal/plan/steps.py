@@ -41,15 +41,20 @@ def _urgency(step: Step) -> tuple[int, date]:
 def due(steps: tuple[Step, ...], as_of: date, within_days: int) -> tuple[Step, ...]:
     """Those still to be done that open within so many days of the date; a step that nothing can open is left out.
 
+    Watering that can't be told is there all the same, without a date: the owner has to see what is lacking.
     One that is barred is told too where the owner means to do it within these days: not before is half the answer.
     """
     last = as_of + timedelta(within_days)
     ahead = [step for step in steps if step.state not in (State.DONE, State.MISSED)]
-    return tuple(step for step in ahead if _opens_by(step, last) or _barred_by(step, last))
+    return tuple(step for step in ahead if _opens_by(step, last) or _barred_by(step, last) or _lacks(step))
 
 
 def _opens_by(step: Step, last: date) -> bool:
     return step.earliest is not None and step.earliest <= last
+
+
+def _lacks(step: Step) -> bool:
+    return step.step == water.name and step.state is State.WAITING and step.earliest is None
 
 
 def _barred_by(step: Step, last: date) -> bool:

@@ -36,7 +36,7 @@ def up_to(most: str, *dimensions: Dimension) -> Reader:
 def money(text: str) -> float:
     """Reads money, with or without its sign."""
     value = parse_as(text, Dimension.MONEY, Dimension.NUMBER).value
-    if not 0 < value <= 100_000:
+    if not 0.01 <= value <= 100_000:
         raise Refusal(text, "a price is wanted, like 42 or $42.")
     return value
 
@@ -44,9 +44,12 @@ def money(text: str) -> float:
 def share_of_nitrogen(text: str) -> float:
     """Reads `40%` or `40% of n` as a share, 0 to 1."""
     bare = re.sub(r"\s*of\s*n(itrogen)?\s*$", "", text.casefold())
-    value = parse_as(bare, Dimension.PERCENT, Dimension.NUMBER).value
+    quantity = parse_as(bare, Dimension.PERCENT, Dimension.NUMBER)
+    value = quantity.value
     if value > 100:
         raise Refusal(text, "a share can't be above 100 %.")
+    if quantity.dimension is Dimension.NUMBER and 0 < value < 1:
+        raise Refusal(text, f"is that {100 * value:g} % or {value:g} %? Write {100 * value:g}% or {value:g}%.")
     return value / 100
 
 

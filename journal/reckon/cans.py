@@ -5,6 +5,9 @@ from collections.abc import Sequence
 QUARTER_NEEDS = 4
 """Cans without which there is no driest quarter."""
 
+_PLACES = 9
+"""Decimals of a percentage: what lies behind them, a nought below nought too, is the noise of binary fractions."""
+
 
 def mean(depths: Sequence[float]) -> float:
     """The mean depth, in the unit of the depths."""
@@ -28,7 +31,8 @@ def uniformity_low_quarter(depths: Sequence[float]) -> float:
 def uniformity_christiansen(depths: Sequence[float]) -> float:
     """100 % less the mean departure from the mean as percent of the mean (CU). Grabow, CRAN package spreval 1.1.0."""
     middle = mean(depths)
-    return 100 * (1 - sum(abs(depth - middle) for depth in depths) / (len(depths) * middle))
+    found = 100 * (1 - sum(abs(depth - middle) for depth in depths) / (len(depths) * middle))
+    return round(found, _PLACES) + 0.0
 
 
 def minutes_for(depth: float, rate_per_h: float) -> float:

@@ -90,6 +90,9 @@ class Reckoning:
             value = _value(option, text)
             values[option.field] = (*values.get(option.field, ()), (name, value)) if option.gathered else value
         for option in options.values():
+            if option.gathered and option.needed and option.field not in values:
+                several = _listed([name for name, one in options.items() if one.gathered and not one.bare])
+                raise Refusal("", f"at least one of {several} is wanted, like {option.example}.")
             if option.needed and option.field not in values:
                 raise Refusal(f"--{option.name}", f"is missing: write it like {option.example}.")
         return self.asks(**values)

@@ -14,7 +14,7 @@ from journal.facts.factors import g_per_m2
 from journal.facts.mixture import nitrogen_cap
 from journal.facts.rounding import reaches
 from journal.reckon.dose import covered_share, doses, is_spot
-from journal.reckon.feeding import holds_nitrogen, is_starter, nutrients_mean
+from journal.reckon.feeding import holds_nitrogen, holds_phosphate, is_starter, nutrients_mean
 from journal.reckon.threshold import in_force, in_force_by_slow_share
 from journal.record.entry import Entry
 from journal.record.kinds.feeding import Feeding
@@ -23,7 +23,7 @@ from journal.record.lawn import Lawn
 from journal.record.product import Product
 from journal.record.unit import Dimension
 from journal.season.history import History, Past
-from journal.season.local import year_n
+from journal.season.local import barred_without_reason, slow_enough, year_n
 from journal.season.stand import stand_mix
 
 FEEDINGS: tuple[type[Entry], ...] = (Feeding, Treatment)
@@ -97,7 +97,11 @@ def fed_since_in(history: History, zone: str) -> date | None:
 
 def nitrogen_of_year(past: Past, year: int) -> float:
     """All the nitrogen that zone got in a calendar year, in g per m2 of the zone, spots and trifles included."""
-    first, last = date(year, 1, 1).toordinal(), date(year, 12, 31).toordinal()
+    return nitrogen_between(past, date(year, 1, 1).toordinal(), date(year, 12, 31).toordinal())
+
+
+def nitrogen_between(past: Past, first: int, last: int) -> float:
+    """The same from one day (an ordinal) to another, both included."""
     total = 0.0
     for entry in (*past[Feeding].between(first, last), *past[Treatment].between(first, last)):
         lawn = past.history.lawn(entry.date)
@@ -156,7 +160,10 @@ def least_nitrogen(product: Product | None) -> float | None:
 
 
 def usual_fertilizer(past: Past) -> Product | None:
-    """The plain fertilizer fed last on the zone, else the first in the shed; never a starter or a weed-and-feed."""
+    """The plain fertilizer fed last on the zone, else the first in the shed; never a starter or a weed-and-feed.
+
+    One that a local rule has nothing against goes first: slow enough, and without phosphorus where that is barred.
+    """
     lawn = past.lawn
 
     def plain(product: Product | None) -> bool:
@@ -164,7 +171,12 @@ def usual_fertilizer(past: Past) -> Product | None:
 
     last = past[Feeding].last_where(lambda feeding: plain(lawn.product(feeding.product)))
     named = [lawn.product(last.product)] if last else []
-    return next((product for product in (*named, *lawn.products) if plain(product)), None)
+    found = [product for product in (*named, *lawn.products) if product is not None and plain(product)]
+    return min(found, key=lambda product: not _allowed(product, lawn), default=None)
+
+
+def _allowed(product: Product, lawn: Lawn) -> bool:
+    return slow_enough(lawn, product) and not (barred_without_reason(lawn) and holds_phosphate(product, lawn))
 
 
 def _nitrogen_entries(past: Past, since: int) -> list[Entry]:

@@ -26,9 +26,18 @@ class Freezes:
 
     @property
     def line(self) -> str:
-        """The line that accepts the day of even chance; '' where there is none."""
+        """The line that accepts the day of even chance; '' where there is none, or where it can't be meant."""
         even = self.chances.get(50)
-        return f"set {self.key} {even}" if even else ""
+        return f"set {self.key} {even}" if even and not self.cut else ""
+
+    @property
+    def cut(self) -> bool:
+        """Whether the freeze lies against the end of its half of the year: frosts go on, and so it tells of none.
+
+        So it is where winter was taken for summer: weather from the other half of the world.
+        """
+        even = self.chances.get(50)
+        return even is not None and (even.month, even.day) in _EDGES
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,6 +101,10 @@ def _percentile(ordered: list[float], part: float) -> int | None:
         return None
     return ceil(ordered[low] + (ordered[high] - ordered[low]) * rest - 1e-6)
 
+
+_EDGES = frozenset({(month, day) for month, days in ((12, range(25, 32)), (1, range(1, 8)), (6, range(24, 31)),
+                                                     (7, range(1, 8))) for day in days})  # fmt: skip
+"""The first and last week of each half of the year: judgment."""
 
 _COMMON_YEAR = date(2001, 1, 1)
 

@@ -12,6 +12,7 @@ from journal.facts.mixture import nitrogen_cap
 from journal.reckon.ledger_year import NitrogenRow, Sums, Uncounted, gathered
 from journal.reckon.money import lawn_cost, spent
 from journal.reckon.spread_check import SpreadCheck, spread_checks
+from journal.reckon.stock import Shelf, shelves
 from journal.record.kinds.seeding import Seeding
 from journal.season.history import History, Past
 from journal.season.local import local_rules
@@ -67,7 +68,11 @@ class ZoneLedger:
 
 @dataclass(frozen=True, slots=True)
 class Ledger:
-    """A year up to `as_of`: its last day, or the day on which it is looked at while it runs."""
+    """A year up to `as_of`: its last day, or the day on which it is looked at while it runs.
+
+    `short` are the shelves from which more was used by then than had been bought; what was never bought is not
+    among them.
+    """
 
     year: int
     as_of: date
@@ -75,6 +80,7 @@ class Ledger:
     cost: float
     spent: float
     checks: tuple[SpreadCheck, ...]
+    short: tuple[Shelf, ...]
 
 
 def ledger(history: History, year: int, as_of: date) -> Ledger:
@@ -88,6 +94,7 @@ def ledger(history: History, year: int, as_of: date) -> Ledger:
         cost=lawn_cost(history, *days),
         spent=spent(history, *days),
         checks=spread_checks(history, first, last),
+        short=tuple(one for one in shelves(history, last) if one.lots and one.short > 0),
     )
 
 

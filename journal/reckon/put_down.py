@@ -60,11 +60,6 @@ class PutDown:
     amount: float | None
     pack: float | None
 
-    @property
-    def packs(self) -> float | None:
-        """Bags or bottles."""
-        return self.amount / self.pack if self.amount is not None and self.pack else None
-
 
 def put_down(product: Product, rate: float, dimension: Dimension, zones: Sequence[Past]) -> PutDown:
     """For a rate in the base unit of its dimension, above zero, counted from the bag as it comes."""

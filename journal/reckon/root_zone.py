@@ -1,11 +1,11 @@
-"""The water account of a zone's root zone, day by day from the last soaking on file.
+"""The water account of a zone's root zone, day by day from the last soaking of the season, else from its first day.
 
 Each day D = min(TAW, max(0, D + ETc - effective rain - irrigation)): what turf used is owed, what came is paid, what
 is too much drains away. NDSU Extension, AE792, Irrigation Scheduling by the Checkbook Method.
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from journal.facts.grasses import Grass, grass
@@ -29,10 +29,12 @@ from journal.record.entry import Entry
 from journal.record.kinds.seeding import Seeding
 from journal.record.kinds.weather import Rain, Weather
 from journal.season.daily import DayWeather, weather_days
-from journal.season.growth import southern
+from journal.season.growth import southern, span
 from journal.season.history import Past
 from journal.season.stand import stand_mix
 from journal.season.water import WATER, Irrigation, water_days
+
+NO_SOAKING = "no soaking is on file to count from: water deeply, or an inch of rain in three days"
 
 ROOT_ZONE: tuple[type[Entry], ...] = (Seeding, *WATER)
 """What this file looks at."""
@@ -60,8 +62,9 @@ class Balance:
 
     `allowed_mm` is what may be used before it is watered, `total_mm` all that the roots can draw, `et_mm_a_day` the
     use of the last week, `days_to_water` how long what is left lasts at that (0 when it is used up), `bridged` days
-    that had no temperatures, `since` the day of the soaking, `reached` the day from which on all that may be used was
-    used (None while it isn't). Where `why` says why nothing is known, the rest is None.
+    that had no temperatures, `since` the day of the soaking (where `assumed`, the first day of growth, taken to be
+    full), `reached` the day from which on all that may be used was used (None while it isn't). Where `why` says why
+    nothing is known, the rest is None.
     """
 
     deficit_mm: float | None = None
@@ -73,6 +76,7 @@ class Balance:
     through: date | None = None
     reached: date | None = None
     bridged: int = 0
+    assumed: bool = False
     why: str = ""
 
 
@@ -104,14 +108,19 @@ def balance(past: Past) -> Balance:
     unknown = _stale(past) or _no_rain(past)
     if unknown:
         return Balance(why=unknown)
+    began = span(past)
+    full = began[0] if began else 0
     for back in (NEAR_DAYS, LOOK_BACK_DAYS):
-        first = past.day - back
+        first = max(past.day - back, full)
         days = weather_days(past, first - USUAL_DAYS, past.day)
         waterings = water_days(past, first, past.day)
         since = _soaked_on(days, waterings, first)
         if since is not None:
             return _walked(past, ground, since, days, waterings)
-    return Balance(why="no soaking is on file to count from: water deeply, or an inch of rain in three days")
+        if first == full:
+            found = _walked(past, ground, full, days, waterings)
+            return Balance(why=NO_SOAKING) if found.why else replace(found, assumed=True)
+    return Balance(why=NO_SOAKING)
 
 
 def root_zone(past: Past) -> RootZone | str:

@@ -8,6 +8,7 @@ and Soak; the arithmetic follows from what rate, intake and storage mean.
 import math
 from dataclasses import dataclass
 
+from journal.facts.irrigation import MOST_CYCLES
 from journal.facts.soils import SOILS, storage_mm
 
 
@@ -35,6 +36,12 @@ def cycles(depth_mm: float, rate_mm_h: float, intake_mm_h: float, storage_mm: fl
     count = max(1, math.ceil(minutes / longest - 1e-9))
     run = minutes / count
     return Cycles(minutes, longest, count, run, run * over / intake_mm_h if count > 1 else 0.0)
+
+
+def most_mm(soil: str, slope: str, rate_mm_h: float) -> float:
+    """The depth in mm that the cycles of one morning put down without runoff; infinite where the soil keeps up."""
+    longest = cycles_on(soil, slope, 1.0, rate_mm_h).longest_min
+    return math.inf if longest is None else MOST_CYCLES * longest / 60 * rate_mm_h
 
 
 def cycles_on(soil: str, slope: str, depth_mm: float, rate_mm_h: float) -> Cycles:

@@ -23,15 +23,22 @@ def phosphorus_barred(past: Past, day: int) -> bool:
 
     A test that shows the need is a reason for phosphorus under every local rule known.
     """
-    tests = [t for t in (*past[SoilTest].all, *past.lawnwide(SoilTest).all) if t.p]
-    newest = max(tests, key=lambda t: (t.day, t.id), default=None)
-    usual, local = soil_test_days(past.lawn)
-    age = day - newest.day if newest is not None else 0
-    if newest is not None and newest.p in ENOUGH and age < usual:
+    newest = _newest_test(past)
+    usual, _ = soil_test_days(past.lawn)
+    if newest is not None and newest.p in ENOUGH and day - newest.day < usual:
         return True
-    if newest is not None and newest.p in SHORT and age < local:
-        return False
-    return bars_phosphorus(past.lawn, sown(past))
+    return bars_phosphorus(past.lawn, sown(past)) and not need_shown(past, day)
+
+
+def need_shown(past: Past, day: int) -> bool:
+    """Whether a soil test that counts on that day by the local rule says that phosphorus is short."""
+    newest = _newest_test(past)
+    return newest is not None and newest.p in SHORT and day - newest.day < soil_test_days(past.lawn)[1]
+
+
+def _newest_test(past: Past) -> SoilTest | None:
+    tests = [t for t in (*past[SoilTest].all, *past.lawnwide(SoilTest).all) if t.p]
+    return max(tests, key=lambda t: (t.day, t.id), default=None)
 
 
 def soil_test_days(lawn: Lawn) -> tuple[int, int]:

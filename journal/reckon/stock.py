@@ -187,18 +187,21 @@ def _is_liquid(
     buys: Iterable[Stock],
     used: Iterable[tuple[Entry, Dose]],
 ) -> bool:
-    """Whether it is measured by volume: so its label says, else every amount on file."""
+    """Whether it is measured by volume: so its label says, else the purchases, else every use on file.
+
+    A use that goes the other way than the purchases is one of unknown amount; it turns no shelf over.
+    """
     facts = history.lawn(as_of).product(product)
     if facts is not None and (facts.liquid or facts.form):
         return facts.liquid
-    doses_said = [dose for _, dose in used]
-    weighed = any(buy.size_g is not None for buy in buys) or any(
-        dose.amount_g is not None or dose.rate_g_per_m2 is not None for dose in doses_said
-    )
-    measured = any(buy.size_ml is not None for buy in buys) or any(
-        dose.amount_ml is not None or dose.rate_ml_per_m2 is not None for dose in doses_said
-    )
-    return measured and not weighed
+    sized = next((buy for buy in buys if buy.size_g is not None or buy.size_ml is not None), None)
+    if sized is not None:
+        return sized.size_g is None
+    if facts is not None and facts.bag_g is not None:
+        return False
+    said = [dose for _, dose in used]
+    weighed = any(dose.amount_g is not None or dose.rate_g_per_m2 is not None for dose in said)
+    return not weighed and any(dose.amount_ml is not None or dose.rate_ml_per_m2 is not None for dose in said)
 
 
 def _lot(history: History, buy: Stock, as_of: date, liquid: bool) -> Lot:

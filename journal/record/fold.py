@@ -1,5 +1,6 @@
 """Settings, one after another, make the lawn."""
 
+import dataclasses
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date
@@ -19,6 +20,8 @@ ZONE_TERMS = terms(Zone)
 PRODUCT_TERMS = terms(Product)
 LABEL_TERMS = terms(Label)
 OFF = "off"
+TAKEN_BACK = "none"
+"""Said of an optional fact: what the owner has said of it no longer holds, and it is as if never said."""
 
 _KEYS: dict[str, tuple[str, ...]] = {
     "lawn": tuple(LAWN_TERMS),
@@ -41,6 +44,26 @@ def term_of(what: str, key: str) -> Term:
     raise Refusal(key, f"not something a {what} has.", nearest(key, keys(what)))
 
 
+def read_fact(what: str, key: str, words: str) -> Any:
+    """The value as it is read, or None where a fact that may be missing is taken back. Raises Refusal."""
+    found = term_of(what, key)
+    if words.strip().casefold() == TAKEN_BACK and key in _OPTIONAL.get(what, ()):
+        return None
+    return found.read(words)
+
+
+def _optional(*classes: type) -> frozenset[str]:
+    return frozenset(
+        f.metadata["term"].key
+        for cls in classes
+        for f in dataclasses.fields(cls)
+        if "term" in f.metadata and f.default is None
+    )
+
+
+_OPTIONAL = {"lawn": _optional(Lawn), "zone": _optional(Zone), "product": _optional(Product, Label)}
+
+
 @dataclass(slots=True)
 class _Draft:
     """The lawn under construction; never leaves this file."""
@@ -60,9 +83,15 @@ class _Draft:
             except Refusal as refusal:
                 self.problems.append(f"{setting.what} {setting.name} {key}: {refusal}".replace("  ", " "))
             else:
-                self.said[setting.what, setting.name, key] = words
+                self._remember(setting.what, setting.name, key, words)
         if not setting.values:
             self._touch(setting.what, setting.name)
+
+    def _remember(self, what: str, name: str, key: str, words: str) -> None:
+        if what != "rule" and read_fact(what, key, words) is None:
+            self.said.pop((what, name, key), None)
+        else:
+            self.said[what, name, key] = words
 
     def _touch(self, what: str, name: str) -> None:
         if what == "zone":
@@ -75,9 +104,9 @@ class _Draft:
         if what == "rule":
             self._threshold(name, key, words)
         elif what == "product" and key in LABEL_TERMS:
-            self.products[name][1][LABEL_TERMS[key][0]] = LABEL_TERMS[key][1].read(words)
+            self.products[name][1][LABEL_TERMS[key][0]] = read_fact(what, key, words)
         else:
-            value = term_of(what, key).read(words)
+            value = read_fact(what, key, words)
             if what == "zone":
                 self.zones[name][ZONE_TERMS[key][0]] = value
             elif what == "product":

@@ -57,7 +57,8 @@ class Age:
 
 
 def _analysis(text: str) -> tuple[float, float, float]:
-    match = re.fullmatch(r"(\d{1,3}(?:\.\d+)?)\s*-\s*(\d{1,3}(?:\.\d+)?)\s*-\s*(\d{1,3}(?:\.\d+)?)", text)
+    share = r"([0-9]{1,3}(?:\.[0-9]+)?)"
+    match = re.fullmatch(rf"{share}\s*-\s*{share}\s*-\s*{share}", text)
     if match is None:
         raise Refusal(text, "three numbers are wanted, like 18-24-6.")
     n, p, k = (float(part) for part in match.groups())
@@ -149,12 +150,12 @@ def _mix(text: str) -> tuple[tuple[str, float], ...]:
 
 def _age(text: str) -> Age:
     days, mowings, rest = 0.0, 0, text.casefold().replace("and", " ")
-    for amount, unit in re.findall(r"(\d+)\s*(mowings?|d(?:ays?)?|w(?:k|eeks?)?)\b", rest):
+    for amount, unit in re.findall(r"([0-9]+)\s*(mowings?|d(?:ays?)?|w(?:k|eeks?)?)\b", rest):
         if unit.startswith("m"):
             mowings = int(amount)
         else:
             days = float(amount) * (7 if unit.startswith("w") else 1)
-    if not re.fullmatch(r"(\s*\d+\s*(mowings?|d(ays?)?|w(k|eeks?)?)\b\s*,?)+", rest):
+    if not re.fullmatch(r"(\s*[0-9]+\s*(mowings?|d(ays?)?|w(k|eeks?)?)\b\s*,?)+", rest):
         raise Refusal(text, "the age of the grass is wanted, like 28d or 4 mowings.")
     if max(days, mowings) > LONGEST_WAIT:
         raise Refusal(text, f"at most {LONGEST_WAIT} days can be meant.")

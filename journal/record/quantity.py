@@ -8,7 +8,7 @@ from journal.record.refusal import Refusal, nearest
 from journal.record.unit import UNITS, Dimension, Unit, unit_for
 
 _SHAPE = re.compile(
-    r"(\$?)([+-]?)((?:\d+\s+)?\d+/\d+|\d*\.\d+|[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?|\d+,\d{1,2}(?!\d)|\d+\.?)\s*(.*)",
+    r"(\$?)([+-]?)((?:[0-9]+\s+)?[0-9]+/[0-9]+|[0-9]*\.[0-9]+|[1-9][0-9]{0,2}(?:,[0-9]{3})+(?:\.[0-9]+)?|[0-9]+,[0-9]{1,2}(?![0-9])|[0-9]+\.?)\s*(.*)",
     re.DOTALL,
 )
 _MOST = 1e9

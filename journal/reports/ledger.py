@@ -34,6 +34,7 @@ def ledger_text(found: Ledger, units: str) -> str:
         _section("Fed", _fed(found, units)),
         _section("Not in these sums", _unknown(found)),
         _section("Against the labels", _checks(found, units)),
+        _section("More used than bought", _short(found, units)),
         _section("From sowing to sowing", _seasons(found, units)),
         _section("Money", _money(found)),
     ]
@@ -135,6 +136,12 @@ def _checks(found: Ledger, units: str) -> Iterator[str]:
     for check in found.checks:
         day = short_day(check.entries[0].date, found.year)
         yield f"{day:>6}  {check.product}, {', '.join(check.zones)}: {check_says(check, units)}"
+
+
+def _short(found: Ledger, units: str) -> Iterator[str]:
+    for shelf in found.short:
+        much = neat(shelf.short, Dimension.VOLUME if shelf.liquid else Dimension.MASS, units)
+        yield f"{shelf.product}: {much} went down beyond all that had been bought by then. Is a purchase missing?"
 
 
 def _seasons(found: Ledger, units: str) -> Iterator[str]:

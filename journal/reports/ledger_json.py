@@ -7,6 +7,7 @@ from journal.reckon.answer import SIGNIFICANT
 from journal.reckon.ledger import Ledger, Limit, Season, ZoneLedger
 from journal.reckon.ledger_year import NitrogenRow, Sums, Uncounted
 from journal.reckon.spread_check import SpreadCheck
+from journal.reckon.stock import Shelf
 from journal.record.quantity import in_unit
 from journal.record.unit import UNITS, Dimension
 from journal.reports.ledger_words import check_says, limit_says, local_says
@@ -22,6 +23,7 @@ def ledger_json(found: Ledger, units: str) -> JSON:
         "zones": {zone.zone: _zone(zone, units) for zone in found.zones},
         "lawn": {"cost": _plain(found.cost), "spent": _plain(found.spent)},
         "checks": [_check(check, units) for check in found.checks],
+        "short": [_short(one) for one in found.short],
     }
 
 
@@ -34,6 +36,7 @@ def _zone(zone: ZoneLedger, units: str) -> JSON:
         "limit": _limit(zone.limit, units),
         "n_left_lb_per_1000sqft": _in(zone.left_g_per_m2, "lb/k"),
         "n_left_g_per_m2": _plain(zone.left_g_per_m2),
+        "n_left_at_most": zone.at_most,
         "local": _local(zone.local, units) if zone.local else None,
         "unknown": [_unknown(one) for one in zone.uncounted],
         "seasons": [_season(season) for season in zone.seasons],
@@ -47,8 +50,8 @@ def _sums(sums: Sums) -> JSON:
         **{f"{name}_g_per_m2": _plain(value) for name, value in rates.items()},
         "water_in": _in(sums.water_mm, "in"),
         "water_mm": _plain(sums.water_mm),
-        "rain_in": _in(sums.rain_mm, "in"),
-        "rain_mm": _plain(sums.rain_mm),
+        "rain_in": _in(sums.rain_mm if sums.rain_on_file else None, "in"),
+        "rain_mm": _plain(sums.rain_mm if sums.rain_on_file else None),
         "cost": _plain(sums.cost),
     }
 
@@ -110,6 +113,18 @@ def _check(check: SpreadCheck, units: str) -> JSON:
         "label_high_lb_per_1000sqft": _in(high, "lb/k"),
         "off_percent": _plain(check.off_percent),
         "says": check_says(check, units),
+    }
+
+
+def _short(shelf: Shelf) -> JSON:
+    """Pounds and grams are null for what is measured by volume, fluid ounces and millilitres for what is weighed."""
+    weight, volume = (None, shelf.short) if shelf.liquid else (shelf.short, None)
+    return {
+        "product": shelf.product,
+        "lb": _in(weight, "lb"),
+        "g": _plain(weight),
+        "floz": _in(volume, "floz"),
+        "ml": _plain(volume),
     }
 
 

@@ -2,6 +2,7 @@
 
 from datetime import date
 
+from journal.facts.citation import Known
 from journal.facts.local_rules import Binds, LocalRules
 from journal.line.words import neat
 from journal.reckon.ledger import Limit
@@ -42,9 +43,17 @@ def limit_says(limit: Limit, units: str) -> str:
 def local_says(rules: LocalRules, units: str) -> str:
     """What the set of local rules says of a year's nitrogen, and whom it speaks to."""
     if rules.year_n_g_per_m2 is None:
+        if rules.id == "own":
+            return "You entered no most for the year; that does not mean that there is none."
+        told = [f"{one.value} ({one.basis.words()})" for one in rules.further if "year" in one.value.casefold()]
+        if told:
+            return f"{rules.place}: {'; '.join(told)}. No number of it is built in: look it up."
         return f"{rules.place}: nothing was seen of a most for the year; that does not mean that there is none."
     most = neat(rules.year_n_g_per_m2.value, Dimension.MASS_RATE, units)
     known = rules.year_n_g_per_m2.basis.words()
+    if rules.year_n_g_per_m2.basis.kind is Known.LOCAL_RULE:
+        place = "" if rules.id == "own" else f", in the place of what {rules.place} says"
+        return f"Your own number: at most {most} of nitrogen in a year{place} ({known})."
     to_others = "" if rules.binds is Binds.OWNERS else f" It speaks to {rules.binds}."
     return f"{rules.place}: at most {most} of nitrogen in a year ({known}).{to_others}"
 
@@ -56,7 +65,8 @@ def check_says(check: SpreadCheck, units: str) -> str:
     wanted = low if low == high else f"{low} to {high}"
     went = f"{neat(check.rate, dimension, units)} went down"
     if not check.by_label:
-        return f"{went}; its nitrogen would make {wanted} likely: check the amount and the area."
+        unit = neat(check.range.high, dimension, units).partition(" ")[2]
+        return f"{went}; its nitrogen would make {wanted} {unit} likely: check the amount and the area."
     if check.light:
         return f"{went}, the label says {wanted}: light, as you wrote."
     machine = "spreader" if dimension is Dimension.MASS_RATE else "sprayer"

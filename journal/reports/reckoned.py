@@ -25,12 +25,27 @@ _US_SIZES = {Dimension.VOLUME: ("gal", "floz")}
 _METRIC_NAMES = frozenset({*METRIC.values(), "g", "l", "m", "cm", "ha", "kg/ha", "l/ha", "kg/100m2", "km/h"})
 
 
-def answer_text(answer: Answer) -> str:
-    """Figures in columns, at most 80 cells wide, then the notes. What can't be given is left out."""
+def typed_units(words: Iterable[str]) -> str:
+    """The system of the units in typed options: `metric` where there are such and no US ones, else `us`."""
+    names = {name for word in words for name in _TYPED_UNIT.findall(word.casefold())}
+    metric = names & _METRIC_NAMES
+    us = {name for name in names - metric if name in UNITS and UNITS[name].dimension in METRIC}
+    return "metric" if metric and not us else "us"
+
+
+_TYPED_UNIT = re.compile(r"(?:^|(?<=\d)) ?([a-z][a-z0-9/]*)(?=$|[,;x ])")
+"""A unit behind a number, or alone as a word of its own (`--unit mm`)."""
+
+
+def answer_text(answer: Answer, units: str = "us") -> str:
+    """Figures in columns, at most 80 cells wide, the units of that system (`us`, `metric`) first, then the notes.
+
+    What can't be given is left out.
+    """
     rows = []
     for says, alike in groupby((f for f in answer.figures if f.value is not None), key=lambda f: f.says):
         first = next(alike)
-        pair = _pair(first)
+        pair = _pair(first, units)
         rows.append((says, *_parts(pair[0]), f"({' '.join(_parts(pair[1]))})" if len(pair) > 1 else ""))
     widths = [max((len(row[i]) for row in rows), default=0) for i in range(3)]
     lines = [
@@ -41,14 +56,14 @@ def answer_text(answer: Answer) -> str:
     return "\n".join([*lines, *(["", *notes] if notes else [])])
 
 
-def _pair(figure: Figure) -> list[tuple[float, Unit | None]]:
-    """The value in its own unit and, where there is one, in the other system's; US first."""
+def _pair(figure: Figure, units: str) -> list[tuple[float, Unit | None]]:
+    """The value in its own unit and, where there is one, in the other system's; that of `units` first."""
     value, own = figure.value, figure.unit
     if value is None or own is None:
         return [(value or 0.0, None)]
     other = _other(value, own)
     found: list[tuple[float, Unit | None]] = [(value, own), *([(value, other)] if other else [])]
-    return found[::-1] if own.name in _METRIC_NAMES else found
+    return found if (own.name in _METRIC_NAMES) is (units == "metric") else found[::-1]
 
 
 def _other(value: float, own: Unit) -> Unit | None:

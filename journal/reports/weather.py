@@ -199,6 +199,8 @@ def _freezes_rows(freezes: Freezes) -> list[str]:
     side = "later" if freezes.key == "last_frost" else "earlier"
     chances = ", ".join(f"{chance} in 100 {side} than {day or '-'}" for chance, day in freezes.chances.items())
     rows = [f"  {name}, {freezes.years} years{f' ({without} without a freeze)' if without else ''}: {chances}."]
+    if freezes.cut:
+        rows.append("    no date can be told from it: is this weather of your own half of the world?")
     return [*rows, f"    {freezes.line}"] if freezes.line else rows
 
 

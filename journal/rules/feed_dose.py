@@ -2,7 +2,8 @@
 
 from datetime import timedelta
 
-from journal.facts.local_rules import CHECK
+from journal.facts.citation import Known
+from journal.facts.local_rules import CHECK, LocalRules
 from journal.facts.rounding import exceeds, over_the_law
 from journal.reckon.dose import doses
 from journal.reckon.feedings import FEEDINGS, FeedingDay, feeding_days
@@ -63,8 +64,9 @@ def _over(past: Past, feeding: FeedingDay, n: Numbers) -> tuple[Level, str] | No
     total, soluble = feeding.n_g_per_m2, feeding.soluble_n_g_per_m2
     then = past.history.on(past.zone, feeding.date, past.watches)
     broken = _broken(then, feeding, n)
+    doubtful = broken == SOLUBLE_LIMIT and bool(_unsaid(then, feeding))
     if broken:
-        return Level.HARM, broken
+        return (Level.LOSS if doubtful else Level.HARM), broken
     if total is None or soluble is None:
         return None
     slow = 100 * (feeding.slow_share or 0.0) >= n["slow-share"]
@@ -108,20 +110,49 @@ def _slowest_asked(then: Past, feeding: FeedingDay, *, granules: bool = False) -
     return min(shares, default=None)
 
 
+def _unsaid(then: Past, feeding: FeedingDay) -> tuple[str, ...]:
+    """The products with nitrogen whose slow share was never entered: all of it counts as soluble."""
+    products = [then.lawn.product(dose.product) for entry in feeding.entries for dose in doses(entry)]
+    found = [product.name for product in products if product is not None and product.nitrogen and product.slow is None]
+    return tuple(dict.fromkeys(found))
+
+
+def _counted(then: Past, feeding: FeedingDay) -> str:
+    """That an unknown share was counted as none, and the line that says it."""
+    names = _unsaid(then, feeding)
+    if not names:
+        return ""
+    whose = "its" if len(names) == 1 else "their"
+    lines = ", ".join(f"`set {name} slow 20% of n`" for name in names)
+    return f"; {whose} slow share is not entered, so all counts as soluble: {lines} with the label's number"
+
+
+def _whose(law: LocalRules | None, number: str) -> str:
+    """Who sets the number: the place, or the owner, who has entered it."""
+    if law is None:
+        return "the local rule sets the number"
+    stated = {
+        LIMIT: law.most_n_g_per_m2, SOLUBLE_LIMIT: law.most_soluble_n_g_per_m2, SLOW_LEAST: law.least_slow_share,
+    }[number]  # fmt: skip
+    own = stated is not None and stated.basis.kind is Known.LOCAL_RULE
+    return "the number is your own" if own else f"{law.place} sets the number"
+
+
 def _finding(past: Past, feeding: FeedingDay, level: Level, number: str, evidence: tuple[str, ...]) -> Finding:
-    if level is Level.HARM:
-        return _against_the_law(past, feeding, number, evidence)
+    if number in (LIMIT, SOLUBLE_LIMIT, SLOW_LEAST):
+        return _against_the_law(past, feeding, level, number, evidence)
     units = past.lawn.units
     total, soluble = (
         f"{in_words(value or 0.0, 'g/m2', units)}" for value in (feeding.n_g_per_m2, feeding.soluble_n_g_per_m2)
     )
+    then = past.history.on(past.zone, feeding.date, past.watches)
     clears_on = feeding.date + timedelta(STANDS_DAYS)
     burns = ": it may burn" if level is Level.LOSS else ""
     new = "; new grass takes little" if number == "most-soluble-new" else ""
     return Finding(
         level=level,
         headline=f"{total} of nitrogen at once{burns}",
-        why=f"fed {on(feeding.date, past)}, {soluble} of it soluble{new}",
+        why=f"fed {on(feeding.date, past)}, {soluble} of it soluble{new}{_counted(then, feeding)}",
         do="water it in well, and next time feed less, or more of it slow",
         clears=f"30 days after, {on(clears_on, past)}",
         clears_on=clears_on,
@@ -130,7 +161,7 @@ def _finding(past: Past, feeding: FeedingDay, level: Level, number: str, evidenc
     )
 
 
-def _against_the_law(past: Past, feeding: FeedingDay, number: str, evidence: tuple[str, ...]) -> Finding:
+def _against_the_law(past: Past, feeding: FeedingDay, level: Level, number: str, evidence: tuple[str, ...]) -> Finding:
     then = past.history.on(past.zone, feeding.date, past.watches)
     law = local_rules(then.lawn)
     granules = law is not None and law.slow_in_granules_only
@@ -153,11 +184,11 @@ def _against_the_law(past: Past, feeding: FeedingDay, number: str, evidence: tup
     coated = "; enhanced-efficiency kinds may be excepted" if number == LIMIT and slow else ""
     clears_on = feeding.date + timedelta(STANDS_DAYS)
     return Finding(
-        level=Level.HARM,
+        level=level,
         headline=headline,
         why=(
             f"fed {on(feeding.date, past)}{f', {soluble} of it soluble' if number == LIMIT else ''}; "
-            f"{law.place if law is not None else 'the local rule'} sets the number"
+            f"{_whose(law, number)}{_counted(then, feeding) if number != SLOW_LEAST else ''}"
         ),
         do=f"water it in well, and {do}{coated}. {CHECK}",
         clears=f"30 days after, {on(clears_on, past)}",

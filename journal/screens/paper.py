@@ -106,7 +106,7 @@ class Paper:
 
         `within` takes the place of the details where those have rows to stand on too.
         """
-        placed = Target(len(self.rows), 0, self.width, target.line, target.entry, target.flag)
+        placed = replace(target, row=len(self.rows), left=0, right=self.width)
         holder = len(self.stops)
         self.stops.append(Stop(placed, lit, main, line, details, len(beneath), within))
         if within is not None:

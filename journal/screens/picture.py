@@ -63,6 +63,7 @@ EMPTY_ROW: Row = ()
 class Target:
     """A place the cursor can stand on: its row, the line that Enter puts at the foot, the entry Delete strikes.
 
+    `name` tells the row from one standing to the next, where neither an entry nor a flag does.
     Where the row is made of cells, `cells` is (column of the first, its number, columns a cell, how many).
     """
 
@@ -72,6 +73,7 @@ class Target:
     line: str = ""
     entry: str = ""
     flag: str = ""
+    name: str = ""
     cells: tuple[int, int, int, int] | None = None
 
     def cell_at(self, column: int) -> int:

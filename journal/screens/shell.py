@@ -297,4 +297,4 @@ class Shell(App[int], inherit_bindings=False):
 
 def _what(target: Target) -> str:
     """What a target stands for, from one standing to the next."""
-    return target.entry or target.flag or target.line
+    return target.entry or target.flag or target.name or target.line

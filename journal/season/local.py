@@ -1,7 +1,7 @@
 """The local rules a lawn is under: the set named, with the owner's own numbers laid over it."""
 
 from collections.abc import Callable
-from datetime import date
+from datetime import date, timedelta
 from functools import lru_cache
 from operator import attrgetter
 from typing import Any
@@ -10,6 +10,7 @@ from journal.facts.local_rules import Closed, LocalRules, OwnRules, Sowing, Stat
 from journal.facts.local_rules_sets import named
 from journal.record.kinds.seeding import Seeding
 from journal.record.lawn import Lawn
+from journal.record.product import Product
 
 _own: Callable[[Lawn], tuple[Any, ...]] = attrgetter(
     "local_closed",
@@ -22,6 +23,8 @@ _own: Callable[[Lawn], tuple[Any, ...]] = attrgetter(
     "local_seeding",
 )
 _NOTHING = _own(Lawn())
+_ALIKE = 1e-6
+"""Shares that differ by less are the same."""
 
 
 def local_rules(lawn: Lawn) -> LocalRules | None:
@@ -51,10 +54,13 @@ def _laid(name: str, own: tuple[Any, ...]) -> LocalRules | None:
     )
 
 
-def closing(lawn: Lawn, day: date, *, nitrogen: bool, phosphorus: bool) -> Stated[Closed] | None:
+def closing(
+    lawn: Lawn, day: date, *, nitrogen: bool, phosphorus: bool, n_g_per_m2: float | None = None
+) -> Stated[Closed] | None:
     """What closes the day to a product that brings these, a confirmed one first; None where it is open.
 
-    Dates that are not confirmed are among them: `LocalRules.holds` tells them apart.
+    Dates that are not confirmed are among them: `LocalRules.holds` tells them apart. Where it is known how much
+    nitrogen goes down, a span that means only more than that does not close the day.
     """
     rules = local_rules(lawn)
     if rules is None:
@@ -65,6 +71,7 @@ def closing(lawn: Lawn, day: date, *, nitrogen: bool, phosphorus: bool) -> State
         if rules.heeds(span) is not None
         and span.value.holds(day)
         and span.value.shuts(nitrogen=nitrogen, phosphorus=phosphorus)
+        and not (span.value.above_n_g_per_m2 and n_g_per_m2 is not None and n_g_per_m2 <= span.value.above_n_g_per_m2)
     ]
     return min(found, key=lambda span: not span.confirmed, default=None)
 
@@ -86,6 +93,34 @@ def bars_phosphorus(lawn: Lawn, seeding: Seeding | None) -> bool:
     if which is None or which is Sowing.ANY:
         return False
     return which is not Sowing.NEW or seeding is None or not seeding.new
+
+
+def barred_without_reason(lawn: Lawn) -> bool:
+    """Whether a local rule wants a reason for phosphorus: an established lawn gets none as a matter of course."""
+    rules = local_rules(lawn)
+    return rules is not None and (rules.heeds(rules.sowing) is not None or rules.heeds(rules.phosphorus) is not None)
+
+
+def least_slow_share(lawn: Lawn, product: Product) -> float | None:
+    """The slow share of its nitrogen, 0 to 1, that a local rule asks of a product; None where it asks nothing of it."""
+    rules = local_rules(lawn)
+    if rules is None or not product.nitrogen or (rules.slow_in_granules_only and product.liquid):
+        return None
+    return rules.heeds(rules.least_slow_share)
+
+
+def slow_enough(lawn: Lawn, product: Product) -> bool:
+    """Whether it is as slow as a local rule asks, as far as is known: a share that was never entered passes."""
+    least = least_slow_share(lawn, product)
+    return least is None or product.slow is None or product.slow >= least - _ALIKE
+
+
+def open_to(first: date, last: date, shut: Callable[[date], bool]) -> date:
+    """The last day before the next closed one, from the first, an open one, on; no later than the last."""
+    day = first
+    while day < last and not shut(day + timedelta(1)):
+        day += timedelta(1)
+    return day
 
 
 def soil_test_months(lawn: Lawn, usual: int) -> int:

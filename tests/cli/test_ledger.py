@@ -12,8 +12,8 @@ SUMS = {
     "water_in", "water_mm", "rain_in", "rain_mm", "cost",
 }  # fmt: skip
 ZONE = {
-    "area_sqft", "area_m2", *SUMS, "feedings", "limit", "n_left_lb_per_1000sqft", "n_left_g_per_m2", "local",
-    "unknown", "seasons",
+    "area_sqft", "area_m2", *SUMS, "feedings", "limit", "n_left_lb_per_1000sqft", "n_left_g_per_m2",
+    "n_left_at_most", "local", "unknown", "seasons",
 }  # fmt: skip
 
 
@@ -31,7 +31,7 @@ def test_a_script_gets_every_key_that_was_promised(fed: Run) -> None:
     ran = fed("ledger --json", today="2026-10-31")
     assert ran.code == 0
     assert "NaN" not in ran.out
-    assert set(ran.json) == {"year", "as_of", "zones", "lawn", "checks"}
+    assert set(ran.json) == {"year", "as_of", "zones", "lawn", "checks", "short"}
     assert (ran.json["year"], ran.json["as_of"]) == (2026, "2026-10-31")
     front = ran.json["zones"]["front"]
     assert set(front) == ZONE
@@ -141,7 +141,9 @@ def test_a_year_before_the_book(lawn: Run) -> None:
 
 def test_an_empty_year_is_all_noughts(lawn: Run) -> None:
     front = lawn("ledger --json", today="2026-06-01").json["zones"]["front"]
-    assert all(front[key] == 0 for key in SUMS)
+    rain = {"rain_in", "rain_mm"}
+    assert all(front[key] == 0 for key in SUMS - rain)
+    assert all(front[key] is None for key in rain), "nobody wrote any down"
     assert (front["feedings"], front["unknown"], front["seasons"]) == ([], [], [])
     assert "Not in these sums" not in lawn("ledger", today="2026-06-01").out
 
@@ -160,3 +162,20 @@ def test_many_zones_stand_in_several_tables(tmp_path: Path, run: Run) -> None:
     assert all(len(row) <= 80 for row in ran.out.splitlines())
     assert ran.out.count("\nnitrogen ") == 3
     assert ran.out.count("long-named-strip-4") >= 1
+
+
+def test_more_used_than_was_ever_bought_is_said(lawn: Run) -> None:
+    lawn("log buy pond-ridge 1x 10lb $9", today="2026-04-20")
+    lawn("log feed pond-ridge 22lb front back", today="2026-05-16")
+    short = lawn("ledger --json", today="2026-06-01").json["short"]
+    assert [(one["product"], one["lb"], one["floz"]) for one in short] == [("pond-ridge", pytest.approx(12), None)]
+    assert "pond-ridge: 12 lb went down beyond all that had been bought" in lawn("ledger", today="2026-06-01").out
+
+
+def test_the_owners_own_number_and_a_table_without_a_number_are_told_apart(lawn: Run) -> None:
+    lawn("log set local_rules us-md", today="2026-04-20")
+    assert "table for each grass" in " ".join(lawn("ledger", today="2026-06-01").out.split())
+    lawn("log set local_year_n 1lb/k", today="2026-04-20")
+    said = " ".join(lawn("ledger", today="2026-06-01").out.split())
+    assert "Your own number: at most 1 lb/k" in said
+    assert "Maryland: at most" not in said

@@ -5,8 +5,9 @@ from itertools import pairwise
 import pytest
 
 from journal.plan.step import State, Step
+from journal.plan.steps import due, steps
 from journal.season.history import History
-from tests.scenario import book, day, find, later, lawn, the, typed, weather
+from tests.scenario import LAWN, book, day, find, later, lawn, the, typed, weather
 
 LOAM = ("irrigated = true", 'irrigated = true\nsoil = "loam"')
 FRONT_ONLY = ('name = "back"\narea = "3100 sqft"\nirrigated = true', 'name = "back"\narea = "3100 sqft"')
@@ -28,7 +29,7 @@ def test_it_waits_for_the_morning_of_the_day_on_which_half_will_be_used() -> Non
     assert step.waits_for == "tomorrow morning, if no rain falls"
     assert step.amount == "40 min (0.4 in)"
     assert step.line == "water 40min front"
-    assert step.why == "0.4 in used, 0.45 in allowed; soaked 2 d ago, Wed 1 Jul"
+    assert step.why == "0.4 in used (estimated with California's figures), 0.45 in allowed; soaked 2 d ago, Wed 1 Jul"
 
 
 def test_the_same_is_seen_in_the_morning_without_the_weather_of_the_running_day() -> None:
@@ -67,7 +68,7 @@ def test_logging_the_ready_line_moves_it_on() -> None:
 
 def test_rain_puts_it_off() -> None:
     dry, wet = (the(july(*rain), "2026-07-05", "water") for rain in ((), ("2026-07-04 rain 0.6in",)))
-    assert (dry.state, wet.state) == (State.LATE, State.WAITING)
+    assert (dry.state, wet.state) == (State.OPEN, State.WAITING)
 
 
 def test_on_sand_it_does_not_open_again_on_the_day_it_was_watered() -> None:
@@ -82,8 +83,58 @@ def test_on_sand_it_does_not_open_again_on_the_day_it_was_watered() -> None:
 def test_clay_takes_it_in_cycles_and_says_that_its_intake_is_from_memory() -> None:
     clay = lawn(FRONT_ONLY, ("irrigated = true", 'irrigated = true\nsoil = "clay"\nslope = "steep"'))
     step = the(july(on=clay), "2026-07-04", "water")  # 0.6 in; 60 x 0.1 / (0.6 - 0.1) = 12 min at most
-    assert step.amount == "5 cycles of 12 min, 60 min apart (0.6 in; soil intake from memory)"
-    assert step.line == "water 60min front"
+    assert step.amount == (
+        "3 cycles of 12 min, 60 min apart today, the rest on other mornings "
+        "(0.36 in of 0.6 in; soil intake from memory)"
+    )
+    assert step.line == "water 36min front"
+
+
+def test_one_watering_is_an_inch_at_most() -> None:
+    clay = lawn(FRONT_ONLY, ("irrigated = true", 'irrigated = true\nsoil = "clay"'), ("0.6 in/h", "0.1 in/h"))
+    step = the(july(on=clay), "2026-07-15", "water")  # all 1.2 in that the roots can draw is used
+    assert step.why.startswith("600 min: 1.2 in used")
+    assert step.line == "water 600min front"
+
+
+SPRING = ("2026-03-20", 60, "56F 34F 0in")
+
+
+def spring(*lines: str, on: History = GARDEN) -> History:
+    """Two dry months from 20 March, nothing soaked; growth from 10 April, last frost on 6 May on average."""
+    return book(*weather(*SPRING), *lines, on=on)
+
+
+def test_it_counts_from_the_first_day_of_growth_as_full_and_waits_for_the_last_frost() -> None:
+    step = the(spring(), "2026-05-03", "water")
+    assert (step.state, step.earliest, step.line) == (State.WAITING, day("2026-05-06"), "")
+    assert step.waits_for == "the average last frost, Wed 6 May; water then, if no rain falls"
+    assert "taken as full when growth began" in step.why
+    assert "(judgment)" in step.why
+
+
+def test_it_is_not_late_on_the_first_day_it_shows() -> None:
+    assert the(spring(), "2026-05-06", "water").state is State.OPEN
+    assert the(spring(), "2026-05-07", "water").state is State.OPEN
+    assert the(spring(), "2026-05-08", "water").state is State.LATE
+
+
+def test_a_soaking_later_on_wins_over_the_first_day_of_growth() -> None:
+    assert "soaked 2 d ago, Tue 5 May" in the(spring("2026-05-05 water deep front"), "2026-05-07", "water").why
+
+
+def test_nothing_is_watered_on_frozen_ground() -> None:
+    assert find(spring("2026-05-08 see frozen front"), "2026-05-09", "water") is None
+
+
+@pytest.mark.parametrize(("hours", "opens"), [("24h", "2026-07-06"), ("6h", "2026-07-05")])
+def test_it_waits_while_a_label_keeps_water_off(hours: str, opens: str) -> None:
+    label = f'\n[[product]]\nname = "clear-row"\nkind = "weed"\nrain_free = "{hours}"\n'
+    history = july("2026-07-04 treat clear-row 2floz/k front", on=lawn(FRONT_ONLY, LOAM, toml=LAWN + label))
+    step = the(history, "2026-07-04", "water")
+    assert (step.state, step.earliest, step.line) == (State.WAITING, day(opens), "")
+    assert step.waits_for.startswith("clear-row is to stay dry by its label, to ")
+    assert the(history, opens, "water").state in (State.OPEN, State.LATE)
 
 
 def test_circuits_have_minutes_of_their_own() -> None:
@@ -109,7 +160,9 @@ def test_a_metric_book_speaks_in_millimetres() -> None:
     step = the(july(on=metric, words="28C 16C 0mm"), "2026-07-04", "water")
     assert step.amount == "61 min (15 mm)"
     assert step.line == "water 61min front"
-    assert step.why == "61 min: 15 mm used, 11 mm allowed; soaked 3 d ago, Wed 1 Jul"
+    assert (
+        step.why == "61 min: 15 mm used (estimated with California's figures), 11 mm allowed; soaked 3 d ago, Wed 1 Jul"
+    )
 
 
 def test_in_the_south_it_waters_in_january_and_rests_in_july() -> None:
@@ -157,6 +210,15 @@ def test_an_owner_who_keeps_temperatures_is_told_what_is_missing() -> None:
     assert "soil" in lacking(july(on=lawn(FRONT_ONLY)), "2026-07-05").waits_for
     assert lacking(july("2026-07-03 water front"), "2026-07-05").waits_for == "the watering of Fri 3 Jul has no depth"
     assert lacking(july(to="2026-07-02"), "2026-07-06").waits_for.endswith("are of Thu 2 Jul")
+
+
+def test_what_is_missing_is_due_without_a_date() -> None:
+    today = day("2026-07-05")
+    soon = due(steps(july("2026-07-03 water front"), today), today, 7)
+    (told,) = [one for one in soon if one.step == "water"]
+    assert (told.state, told.earliest, told.waits_for) == (
+        State.WAITING, None, "the watering of Fri 3 Jul has no depth",
+    )  # fmt: skip
 
 
 def test_one_who_does_not_is_left_alone() -> None:

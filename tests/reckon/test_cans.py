@@ -17,6 +17,7 @@ from journal.reckon.cans import (
 from journal.reckon.declare import RECKONINGS
 from journal.record.refusal import Refusal
 from journal.record.unit import ACRE, FLUID_OUNCE, FOOT, GALLON, INCH, SQUARE_FOOT
+from journal.reports.reckoned import answer_text, typed_units
 
 SPREVAL = (47, 42, 45, 24, 13, 26, 33, 34, 27, 30, 40, 44, 32, 12, 12)
 """Fifteen cans, in mL: Grabow, CRAN package spreval 1.1.0, manual of DU."""
@@ -95,6 +96,40 @@ def test_three_cans_tell_the_rate_alone() -> None:
     assert any("4 cans" in note for note in answer.notes)
 
 
+@pytest.mark.parametrize("words", ["7,5;8,1;6,9;7,7", "7,5 8,1 6,9 7,7", "7.5,8.1,6.9,7.7", "7.5; 8.1; 6.9; 7.7"])
+def test_a_comma_is_a_decimal_mark_where_something_else_parts_the_cans(words: str) -> None:
+    answer = asked(f"--depths {words} --unit mm --minutes 60").as_json()
+    assert answer["rate_in_per_h"] == pytest.approx(7.55 / 25.4)
+
+
+def test_a_comma_and_a_blank_part_the_cans() -> None:
+    assert asked("--depths 7, 8, 9, 8 --unit mm --minutes 60").as_json()["rate_in_per_h"] == pytest.approx(8 / 25.4)
+
+
+@pytest.mark.parametrize(
+    ("words", "units"),
+    [
+        ("--depths 7;8 --unit mm --minutes 15", "metric"),
+        ("--area 12m,8m --rate 20g/m2", "metric"),
+        ("--depth 1in --rate 12mm/h", "us"),
+        ("--depths 1,2 --unit in", "us"),
+        ("--base 10C --from 2026-05-01", "metric"),
+        ("--need 110lb/k --area 1000sqft", "us"),
+    ],
+)
+def test_the_units_typed_come_first_in_the_answer(words: str, units: str) -> None:
+    assert typed_units(words.split()) == units
+    rate = answer_text(asked("--depths 25.4 --unit mm --minutes 60"), units).splitlines()[0]
+    assert rate.split()[1:] == (
+        ["25.4", "mm/h", "(1", "in/h)"] if units == "metric" else ["1", "in/h", "(25.4", "mm/h)"]
+    )
+
+
+def test_evenness_of_nought_is_nought() -> None:
+    found = uniformity_christiansen((0.1, 0.0, 0.1, 0.0))
+    assert (found, str(found)) == (0, "0.0")
+
+
 def test_a_dry_can_has_no_coefficient() -> None:
     answer = asked("--depths 0,8,8,8 --unit mm --minutes 30")
     assert answer.as_json()["du_lq_percent"] == 0
@@ -108,6 +143,8 @@ def test_a_dry_can_has_no_coefficient() -> None:
         ("--depths 0,0,0,0 --unit in --minutes 15", "--depths"),
         ("--depths 0.25in,0.3in --unit in --minutes 15", "--depths 0.25in"),
         ("--depths -1,2 --unit in --minutes 15", "--depths -1"),
+        ("--depths 1e-10,2 --unit in --minutes 15", "--depths 1e-10"),
+        ("--depths 0.0000001,2 --unit in --minutes 15", "--depths 0.0000001"),
         ("--depths nan,2 --unit in --minutes 15", "--depths nan"),
         ("--depths 1,2 --unit furlong --minutes 15", "--unit furlong"),
         ("--depths 1,2 --unit in --minutes 0", "--minutes 0"),

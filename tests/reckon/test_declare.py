@@ -47,7 +47,7 @@ def test_options_keep_their_order_of_declaration_and_know_what_is_needed() -> No
     ("words", "word", "why"),
     [
         ("--up yes", "--must-say", "is missing: write it like --must-say yes"),
-        ("--must-say yes", "--up", "is missing"),
+        ("--must-say yes", "", "at least one of --up"),
         ("--must-say yes --up yes --quiet now", "--quiet now", "stands alone"),
         ("--must-say yes --up yes --quiet --quiet", "--quiet", "already"),
         ("--must-say yes --up", "--up", "a value is wanted"),

@@ -14,6 +14,7 @@ from journal.reckon.answer import Answer
 from journal.reckon.calls import reckonings
 from journal.reckon.declare import RECKONINGS, Needs
 from journal.reckon.degree_days import F_PER_C, average, capped, sine
+from journal.record.day import MonthDay
 from journal.record.refusal import Refusal
 from journal.season.daily import DayWeather
 from tests.reckon.seattle import YEARS, seattle
@@ -174,11 +175,26 @@ def test_a_band_is_named_with_its_own_method_base_and_start_and_never_as_advice(
 
 
 def test_a_band_of_another_method_or_base_is_not_near() -> None:
-    assert near(180, 50, "average")
-    assert near(180, 50, "capped") == near(180, 50, "sine") == near(180, 41, "average") == ()
-    assert near(5, 50, "average") == ()
+    new_year = MonthDay(1, 1)
+    assert near(180, 50, "average", new_year)
+    for method, base in (("capped", 50), ("sine", 50), ("average", 41)):
+        assert near(180, base, method, new_year) == ()
+    assert near(5, 50, "average", new_year) == ()
+    assert near(180, 50, "average", MonthDay(12, 1)) == ()
     capped_notes = asked("--base 50F --cap 86F --from 2013-01-01 --to 2013-05-01").notes
     assert not [note for note in capped_notes if note.startswith("Near: ")]
+
+
+def test_a_sum_with_many_days_missing_is_near_nothing_and_says_so() -> None:
+    holes = [seen for seen in SEATTLE if seen.date.day > 5]
+    told = asked("--base 50F --from 2015-01-01 --to 2015-05-01", holes).notes
+    assert not [note for note in told if note.startswith("Near: ")]
+    assert any("so many days missing" in note for note in told)
+
+
+def test_it_says_where_the_days_on_file_end() -> None:
+    told = asked("--base 10C --from 2026-05-01 --to 2026-06-30", DAYS).notes
+    assert any("Nothing is on file after 2026-05-10" in note for note in told)
 
 
 def test_every_band_cites_a_publication() -> None:

@@ -102,3 +102,20 @@ def test_a_leap_day_stands_for_the_day_before() -> None:
     found = frost_dates([day for nth in range(10) for day in year(2000 + 4 * nth, "02-29", "11-01")])
     assert found is not None
     assert found.last.line == "set last_frost 02-28"
+
+
+def test_weather_of_the_other_half_of_the_world_proposes_no_frost() -> None:
+    north = [day for nth in range(12) for day in _cold_winters(2000 + nth)]
+    found = frost_dates(north, 42.0)
+    assert found is not None
+    assert found.last.line == "set last_frost 03-31"
+    wrong = frost_dates(north, -37.8)
+    assert wrong is not None
+    assert (wrong.last.cut, wrong.first.cut) == (True, True)
+    assert (wrong.last.line, wrong.first.line) == ("", "")
+
+
+def _cold_winters(number: int) -> Iterator[DayWeather]:
+    """Frost every night from November to March."""
+    for day in year(number):
+        yield DayWeather(day.date, 10.0, -3.0 if day.date.month in (11, 12, 1, 2, 3) else 8.0, None)

@@ -56,8 +56,6 @@ def test_the_amounts_are_rate_times_area() -> None:
     both = dose(shed(), "amber", 2.5, "front", "back")
     assert [pounds(portion.amount) for portion in both.portions] == pytest.approx([6.0, 7.5])
     assert pounds(both.amount) == pytest.approx(13.5)
-    assert both.packs == pytest.approx(0.675)
-    assert dose(shed(), "amber", 2.5, "front").packs == pytest.approx(0.3)
 
 
 def test_the_nitrogen_is_a_share_of_the_product_and_comes_on_top_of_the_years() -> None:
@@ -76,7 +74,6 @@ def test_the_nitrogen_is_a_share_of_the_product_and_comes_on_top_of_the_years() 
 def test_a_liquid_is_measured_and_brings_nothing_that_can_be_reckoned() -> None:
     both = dose(shed(), "spray", 1.5, "front", "back")
     assert both.amount == pytest.approx(1.5 * 5.4 * float(FLUID_OUNCE))
-    assert both.packs == pytest.approx(8.1 / 32)
     assert all(portion.brings is None and portion.year_n is None for portion in both.portions)
 
 
@@ -84,7 +81,7 @@ def test_without_an_area_there_is_no_amount_but_still_the_nitrogen() -> None:
     open_end = shed(('area = "2400 sqft"\n', ""))
     both = dose(open_end, "amber", 2.5, "front", "back")
     front, back = both.portions
-    assert (both.amount, both.packs, front.amount) == (None, None, None)
+    assert (both.amount, front.amount) == (None, None)
     assert pounds(back.amount) == pytest.approx(7.5)
     assert front.brings is not None
 

@@ -191,6 +191,16 @@ def test_it_looks_at_no_more_than_it_declares() -> None:
     assert balance(soaked().on("front", day("2026-07-03"), watches)) == account(soaked(), "2026-07-03")
 
 
+def test_without_a_soaking_it_counts_from_the_first_day_of_growth_as_full() -> None:
+    found = account(book(*weather("2026-04-01", 30, COOL), on=GARDEN), "2026-04-20")
+    assert found.assumed
+    assert found.since is not None
+    assert found.since <= day("2026-04-10")
+    later_on = account(book(*weather("2026-04-01", 30, COOL), "2026-04-15 water deep front", on=GARDEN), "2026-04-20")
+    assert (later_on.assumed, later_on.since) == (False, day("2026-04-15"))
+    assert account(book(*weather("2026-05-01", 30, COOL), on=GARDEN), "2026-05-20").why.startswith("no soaking")
+
+
 # Two properties, over any summer
 
 DRY_DAYS = 14
@@ -265,6 +275,11 @@ def test_what_is_not_known_is_told_and_not_made_up() -> None:
         "no rain is on file",
     ):
         assert words in said
+
+
+def test_where_nothing_is_on_file_there_are_no_sums() -> None:
+    found = asked("--from 2025-07-01 --to 2025-07-05 --zone front", soaked(), "2026-07-05").as_json()
+    assert (found["et_mm"], found["rain_mm"], found["irrigation_mm"]) == (None, None, None)
 
 
 @pytest.mark.parametrize(

@@ -74,7 +74,7 @@ def test_areas_grow_with_the_square(a: float, b: float, times: float) -> None:
 @pytest.mark.parametrize(
     ("options", "word", "why"),
     [
-        ("", "--rect", "is missing"),
+        ("", "", "at least one of --rect, --circle, --triangle is wanted"),
         ("--rect 40ft", "--rect 40ft", "two lengths"),
         ("--rect 40ft,60ft,2ft", "--rect 40ft,60ft,2ft", "two lengths"),
         ("--circle 12ft,12ft", "--circle 12ft,12ft", "one length"),

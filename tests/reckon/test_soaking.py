@@ -51,6 +51,21 @@ def test_a_soil_stands_in_for_what_was_not_measured_and_says_that_it_is_from_mem
     assert not any("from memory" in note for note in measured.notes)
 
 
+def test_it_says_what_was_given_and_changed_nothing() -> None:
+    both = " ".join(
+        asked("--depth 0.5in --rate 1.6in/h --intake 0.2in/h --storage 0.1in --soil clay --slope steep").notes
+    )
+    assert "--soil clay changes nothing" in both
+    assert "--slope steep changes nothing" in both
+    one = asked("--depth 0.5in --rate 1.6in/h --intake 0.2in/h --soil clay").notes
+    assert one[0].startswith("Storage of clay: ")
+
+
+def test_more_runs_than_a_morning_bears_go_over_several_mornings() -> None:
+    told = asked("--depth 0.5in --rate 1.6in/h --intake 0.2in/h --storage 0.1in").notes
+    assert told[-1] == "So put it down over 2 mornings, at most 3 of the 5 runs on each."
+
+
 @pytest.mark.parametrize(
     ("words", "at_fault"),
     [
@@ -58,6 +73,8 @@ def test_a_soil_stands_in_for_what_was_not_measured_and_says_that_it_is_from_mem
         ("--depth 1in --rate 1in --intake 0.2in/h --storage 0.1in", "--rate 1in"),
         ("--depth 1in --rate 1in/h --storage 0.1in", "--intake"),
         ("--depth 1000mm --rate 900mm/h --intake 1mm/h --storage 0.1mm", "--storage"),
+        ("--depth 12in --rate 0.1in/h --intake 0.2in/h --storage 0.1in", "--depth"),
+        ("--depth 0.2in --rate 1in/h --intake 0.0001in/h --storage 0.1in", "--intake"),
         ("--depth 2m --rate 1in/h --intake 0.2in/h --storage 0.1in", "--depth 2m"),
     ],
 )

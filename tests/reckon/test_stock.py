@@ -188,3 +188,11 @@ def test_the_order_in_which_it_was_written_down_does_not_matter() -> None:
         found = on_shelf(told)
         seen.add((found.left, found.short, found.price, tuple(lot.left for lot in found.lots)))
     assert len(seen) == 1
+
+
+def test_an_odd_use_turns_no_shelf_over() -> None:
+    bought = ("2026-04-19 product odd-one kind fertilizer", "2026-04-20 buy odd-one 1x 32floz $9")
+    found = on_shelf(book(*bought, "2026-05-01 feed odd-one 2lb front"), "odd-one")
+    assert found.liquid
+    assert found.left == pytest.approx(32 * FLOZ)
+    assert (found.unknown_uses, found.at_most) == (1, True)

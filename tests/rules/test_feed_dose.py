@@ -72,3 +72,26 @@ def test_local_rules_that_are_not_known_are_named_once_for_the_lawn() -> None:
 
 def test_known_ones_raise_no_such_note() -> None:
     assert level(book(f"{ON} set local_rules us-wi"), ON, "local-rules-unknown") == ""
+
+
+def test_soluble_by_a_share_that_was_never_entered_is_one_level_lower_and_says_so() -> None:
+    here = lawn(toml=LAWN.replace('name = "North Lane"', 'name = "North Lane"\nlocal_rules = "us-md"'))
+    unsaid = raised(book(f"{ON} feed pond-ridge 3.34lb/k front", on=here), ON, "feed-dose")
+    assert unsaid is not None
+    assert unsaid.level == "loss"
+    assert "`set pond-ridge slow 20% of n`" in unsaid.why
+    said = raised(book(f"{ON} set pond-ridge slow 0% of n", f"{ON} feed pond-ridge 3.34lb/k front", on=here), ON,
+                  "feed-dose")  # fmt: skip
+    assert said is not None
+    assert said.level == "harm"
+    assert "not entered" not in said.why
+
+
+def test_the_owners_own_number_is_not_put_in_the_mouth_of_the_law() -> None:
+    for place in ("us-md", "none"):
+        own = f'name = "North Lane"\nlocal_rules = "{place}"\nlocal_most_n = "0.5lb/k"'
+        here = lawn(toml=LAWN.replace('name = "North Lane"', own))
+        flag = raised(book(f"{ON} feed pond-ridge 2.5lb/k front", on=here), ON, "feed-dose")
+        assert flag is not None
+        assert "the number is your own" in flag.why
+        assert "Maryland" not in flag.why

@@ -6,6 +6,7 @@ import pytest
 
 from journal.facts.citation import Known
 from journal.facts.local_rules_sets import sets
+from journal.record.kinds.setting import Setting
 from journal.rules.declare import RULES
 from journal.rules.judge import flags_of
 from journal.season.history import History
@@ -20,6 +21,12 @@ name = "quick-hill"
 kind = "fertilizer"
 analysis = "24-0-11"
 slow = "2% of n"
+
+[[product]]
+name = "none-slow"
+kind = "fertilizer"
+analysis = "24-0-11"
+slow = "0% of n"
 
 [[product]]
 name = "wet-stone"
@@ -43,7 +50,7 @@ def named(key: str) -> History:
 BREAKS = {
     "ten pounds at once": f"{ON} feed slow-oak 10lb/k front",
     "0.95 lb, mostly slow": f"{ON} feed slow-oak 3.96lb/k front",
-    "0.8 lb, all soluble": f"{ON} feed pond-ridge 3.34lb/k front",
+    "0.8 lb, all soluble": f"{ON} feed none-slow 3.34lb/k front",
     "hardly any slow": f"{ON} feed quick-hill 2lb/k front",
     "hardly any slow, a service did not say how much": f"{ON} feed quick-hill by service front",
     "hardly any slow, liquid": f"{ON} feed wet-stone 4floz/k front",
@@ -52,7 +59,7 @@ MD_PA_NJ = {"us-md", "us-pa", "us-nj"}
 BREAKERS = {
     "ten pounds at once": {*MD_PA_NJ, "us-fl-pinellas"},
     "0.95 lb, mostly slow": MD_PA_NJ,
-    "0.8 lb, all soluble": {*MD_PA_NJ, "us-fl-pinellas"},
+    "0.8 lb, all soluble": {*MD_PA_NJ, "us-vt", "us-fl-pinellas"},
     "hardly any slow": {"us-vt", "us-nj", "us-fl-pinellas"},
     "hardly any slow, a service did not say how much": {"us-vt", "us-nj", "us-fl-pinellas"},
     "hardly any slow, liquid": {"us-vt", "us-nj"},
@@ -142,7 +149,8 @@ def test_a_soil_test_that_shows_the_need_is_a_reason_for_18_months_in_vermont(te
 
 def test_a_name_that_comes_close_is_suggested_and_what_is_built_in_is_listed() -> None:
     def note(words: str) -> str:
-        diary = book(f"{ON} set local_rules {words}")
+        said = Setting(date=date.fromisoformat(ON), what="lawn", name="", values=(("local_rules", words),), line="")
+        diary = book().plus(said)
         flag = raised(diary, ON, "local-rules-unknown")
         assert flag is not None
         return f"{flag.why}. {flag.do}"

@@ -75,16 +75,16 @@ def row_of(shown: list[str], start: str) -> str:
     return " ".join(found[0].split())
 
 
-def at(history: History, flag: str) -> int:
+def at(history: History, name: str) -> int:
     """Where the cursor stands on what is named so."""
-    return next(at for at, target in enumerate(picture(history).targets) if target.flag == flag)
+    return next(at for at, target in enumerate(picture(history).targets) if target.name == name)
 
 
-def line(history: History, flag: str) -> str:
+def line(history: History, name: str) -> str:
     """What Enter takes from what is named so, its product opened."""
-    under = picture(history, row=at(history, flag), open=True).under
+    under = picture(history, row=at(history, name), open=True).under
     assert under is not None
-    assert under.flag == flag
+    assert under.name == name
     return under.line
 
 

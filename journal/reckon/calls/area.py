@@ -41,6 +41,8 @@ class Area:
 
     def answer(self) -> Answer:
         """The area of all shapes, those behind `--minus` taken away."""
+        if all(name == "minus" for name, _ in self.shapes):
+            raise Refusal("--minus", "a shape is wanted to take something from, like --rect 40ft,60ft.")
         total, sign = 0.0, 1
         for name, lengths in self.shapes:
             if name == "minus":

@@ -10,6 +10,7 @@ from journal.facts.irrigation import (
     DEEP_ROOTS_BASIS,
     FAR_NORTH,
     FAR_NORTH_BASIS,
+    FULL_BASIS,
     RAIN_BASIS,
     REFERENCE_BASIS,
     ROOTS_BASIS,
@@ -61,13 +62,15 @@ class ZoneBalance:
         use = None if isinstance(ground, str) else used_mm(ground, days)
         rain = [seen.rain_mm for seen in days.values() if seen.rain_mm is not None]
         came = [one.depth_mm for found in water_days(past, first, past.day).values() for one in found]
+        measured = [mm for mm in came if mm is not None]
+        kept = bool(use or rain) and not came
         stands = balance(past)
         length = (self.last - self.first).days + 1
         return Answer(
             (
                 figure("et_mm", "used by the turf", sum(use.values()) if use else None, "mm"),
-                figure("rain_mm", "rain", sum(rain, 0.0), "mm"),
-                figure("irrigation_mm", "watering", sum((mm for mm in came if mm is not None), 0.0), "mm"),
+                figure("rain_mm", "rain", sum(rain) if rain else None, "mm"),
+                figure("irrigation_mm", "watering", sum(measured, 0.0) if measured or kept else None, "mm"),
                 figure("deficit_mm", "missing in the root zone", stands.deficit_mm, "mm"),
                 figure("days_to_water", "days until it is to be watered", stands.days_to_water),
             ),
@@ -107,7 +110,9 @@ def _notes(past: Past, ground: RootZone | str, stands: Balance) -> list[str]:
     )
     soil = SOILS[zone.soil] if zone and zone.soil else None
     said = [
-        f"Counted from the soaking of {spoken(stands.since, past.date)}: {SOAKING_BASIS.words()}.",
+        f"Counted from {spoken(stands.since, past.date)}, the first day of growth, as full: {FULL_BASIS.words()}."
+        if stands.assumed
+        else f"Counted from the soaking of {spoken(stands.since, past.date)}: {SOAKING_BASIS.words()}.",
         f"The roots can draw {total}, half of it ({allowed}) before it is to be watered: {ALLOWED_BASIS.words()}.",
         f"Roots: {(DEEP_ROOTS_BASIS if ground.deep_rooted else ROOTS_BASIS).words()}.",
     ]

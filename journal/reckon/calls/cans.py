@@ -34,17 +34,32 @@ from journal.record.unit import UNITS, Dimension
 
 _MOST_CANS, _LONGEST_RUN = 500, 1440
 _ONE = number(0, 10_000)
+_PARTED = r"\s*;\s*|\s+"
+
+_LEAST_DEPTH = 1e-3
+"""In any unit of the depths: nobody reads a can finer."""
 
 
 def _depths(text: str) -> tuple[float, ...]:
-    """Bare numbers after one another, parted by commas, semicolons or blanks."""
-    words = [word for word in re.split(r"[,;\s]+", text.strip()) if word]
+    """Bare numbers after one another, parted by commas, or by semicolons or blanks: then `7,5` is a decimal."""
+    words = [word for word in re.split(_PARTED if _decimal_commas(text) else r"[,;\s]+", text.strip()) if word]
+    words = [word.replace(",", ".") for word in words]
     if not words or len(words) > _MOST_CANS:
         raise Refusal(text[:40], f"from 1 to {_MOST_CANS} numbers are wanted, like 0.25,0.31,0.28.")
     for word in words:
         if not re.fullmatch(r"\d+\.?\d*|\.\d+", word):
             raise Refusal(word, "bare numbers are wanted, like 0.25,0.31; --unit says what they measure.")
-    return tuple(_ONE(word) for word in words)
+    found = tuple(_ONE(word) for word in words)
+    for word, depth in zip(words, found, strict=True):
+        if 0 < depth < _LEAST_DEPTH:
+            raise Refusal(word, "far too little to be measured.")
+    return found
+
+
+def _decimal_commas(text: str) -> bool:
+    """Whether every comma stands within a number of its own: `7,5;8,1` and `7,5 8,1`, not `0.25,0.31` nor `7, 8`."""
+    words = [word for word in re.split(_PARTED, text.strip()) if word]
+    return len(words) > 1 and "." not in text and all(re.fullmatch(r"\d+(,\d+)?", word) for word in words)
 
 
 def _minutes(text: str) -> float:

@@ -9,12 +9,15 @@ from journal.reckon.answer import Answer, figure
 from journal.reckon.declare import Needs, reckoning
 from journal.reckon.degree_days import F_PER_C, average, capped, sine
 from journal.reckon.water_options import air_temperature
-from journal.record.day import MONTHS
+from journal.record.day import MONTHS, MonthDay
 from journal.record.quantity import in_unit, plain
 from journal.record.refusal import Refusal
 from journal.record.term import asked, day, one_of, term, words
 from journal.record.unit import UNITS
 from journal.season.daily import DayWeather
+
+FEW_MISSING = 0.1
+"""With more of the days missing than this share, the sum is not compared with anything: judgment."""
 
 
 @reckoning(
@@ -61,7 +64,7 @@ class DegreeDays:
                 figure("days", "days counted", len(counted)),
                 figure("missing", "days without temperatures", missing),
             ),
-            self._notes(total, missing),
+            self._notes(total, missing, max(counted, default=0)),
         )
 
     def _of_day(self) -> Callable[[float, float], float]:
@@ -71,7 +74,7 @@ class DegreeDays:
         simple = sine if self.method == SINE else average
         return lambda low, high: simple(low, high, base)
 
-    def _notes(self, total: float | None, missing: int) -> tuple[str, ...]:
+    def _notes(self, total: float | None, missing: int, newest: int) -> tuple[str, ...]:
         method = self.method if self.cap_c is None else CAPPED
         said = [_HOW[method]]
         if total is None:
@@ -79,7 +82,12 @@ class DegreeDays:
         said.append(f"In Celsius that is {plain(total / F_PER_C, 4)} degree days.")
         if missing:
             said.append("The true sum is higher: days without temperatures add nothing here.")
-        bands = near(total, round(in_unit(self.base_c, UNITS["f"]), 6), method)
+        if newest < self.last.toordinal():
+            said.append(f"Nothing is on file after {date.fromordinal(newest)}: the sum ends there.")
+        if missing > FEW_MISSING * ((self.last - self.first).days + 1):
+            return (*said, "With so many days missing it is not set beside what is published of plants.")
+        start = MonthDay(self.first.month, self.first.day)
+        bands = near(total, round(in_unit(self.base_c, UNITS["f"]), 6), method, start)
         said += [f"Near: {_told(band)}" for band in bands]
         if bands:
             said.append(

@@ -1,20 +1,24 @@
 """Water in short runs with pauses, so that none of it runs off."""
 
+import math
 from dataclasses import dataclass
 
-from journal.facts.irrigation import SOAK_BASIS
+from journal.facts.irrigation import MOST_CYCLES, SOAK_BASIS
 from journal.facts.soils import INTAKE_BASIS, SOILS, STORAGE_BY_SLOPE, storage_mm
 from journal.reckon.answer import Answer, figure
 from journal.reckon.asking import up_to
 from journal.reckon.declare import reckoning
-from journal.reckon.soaking import cycles
+from journal.reckon.soaking import Cycles, cycles
 from journal.reckon.water_options import MOST_DEPTH, MOST_RATE
 from journal.record.refusal import Refusal
 from journal.record.term import asked, one_of, term
 from journal.record.unit import Dimension
 
-MOST_CYCLES = 100
+_CYCLES_BELIEVED = 100
 """More runs than this nobody sets a timer to."""
+
+_LONGEST_MIN = 1440
+"""No watering, and no pause, of more than a day is meant."""
 
 _INTAKE, _STORAGE = "0.2in/h", "0.1in"
 
@@ -46,8 +50,14 @@ class Soak:
         """Minutes in all, the longest run, how many, how long each, and the least pause between two."""
         intake, storage = self._ground()
         found = cycles(self.depth, self.rate, intake, storage)
-        if found.count > MOST_CYCLES:
-            raise Refusal("--storage", f"that would be more than {MOST_CYCLES} runs: too little stands to be meant.")
+        if found.minutes > _LONGEST_MIN:
+            raise Refusal("--depth", f"at that rate it would run for {found.minutes:,.0f} min, more than a day.")
+        if found.count > _CYCLES_BELIEVED:
+            told = f"that would be more than {_CYCLES_BELIEVED} runs: too little stands to be meant."
+            raise Refusal("--storage", told)
+        if found.pause_min > _LONGEST_MIN:
+            told = f"the pause would be {found.pause_min:,.0f} min, more than a day: too slow to be meant."
+            raise Refusal("--intake", told)
         return Answer(
             (
                 figure("minutes", "minutes in all", found.minutes, "min"),
@@ -56,7 +66,7 @@ class Soak:
                 figure("cycle_min", "each run", found.run_min, "min"),
                 figure("soak_min", "pause between runs, at least", found.pause_min, "min"),
             ),
-            (*self._remembered(), *_notes(found.longest_min)),
+            (*self._remembered(), *self._idle(), *_notes(found)),
         )
 
     def _ground(self) -> tuple[float, float]:
@@ -72,13 +82,28 @@ class Soak:
     def _remembered(self) -> tuple[str, ...]:
         if not self.soil or None not in (self.intake, self.storage):
             return ()
-        return (f"Intake and storage of {self.soil}: {INTAKE_BASIS.words()}.",)
+        taken = (("intake", self.intake), ("storage", self.storage))
+        names = " and ".join(name for name, given in taken if given is None)
+        return (f"{names.capitalize()} of {self.soil}: {INTAKE_BASIS.words()}.",)
+
+    def _idle(self) -> tuple[str, ...]:
+        """Options that were given and changed nothing."""
+        said = []
+        if self.soil and None not in (self.intake, self.storage):
+            said.append(f"--soil {self.soil} changes nothing here: intake and storage are both given.")
+        if self.slope != "none" and self.storage is not None:
+            said.append(f"--slope {self.slope} changes nothing here: what may stand on the surface is given.")
+        return tuple(said)
 
 
-def _notes(longest: float | None) -> tuple[str, ...]:
-    if longest is None:
+def _notes(found: Cycles) -> tuple[str, ...]:
+    if found.longest_min is None:
         return ("The soil takes up all that the sprinkler gives: one run is enough.",)
-    return (
+    said = (
         "The pause lasts until what stands on the surface has gone in. Stop a run when water runs off.",
         f"{SOAK_BASIS.words()}.",
     )
+    if found.count <= MOST_CYCLES:
+        return said
+    mornings = math.ceil(found.count / MOST_CYCLES)
+    return (*said, f"So put it down over {mornings} mornings, at most {MOST_CYCLES} of the {found.count} runs on each.")

@@ -80,7 +80,7 @@ class Spread:
                     spread.per_pass_g,
                     "lb",
                 ),
-                figure("bags", "bags used", spread.bags),
+                figure("bags", "bags used", None if _hardly_any(spread.bags) else spread.bags),
                 figure("bag_covers_sqft", "one bag covers", spread.bag_covers_m2, "sqft"),
                 figure("n_lb_per_1000sqft", "nitrogen (N)", food.n, "lb/k"),
                 figure("soluble_n_lb_per_1000sqft", "of it soluble", food.soluble_n, "lb/k"),
@@ -125,6 +125,8 @@ class Spread:
             said = self.slow_share is not None or self.slow_n is not None
             found.append(limit if said else f"{limit} No slow-release share was said: all of it is taken as soluble.")
         found.append(_passes(self.passes))
+        if _hardly_any(spread.bags):
+            found.append("Less than a hundredth of one bag is used: it is not counted in bags.")
         if spread.bags is not None and self.price is not None:
             found.append(
                 f"{_whole_bags(spread.bags, self.price)} The cost of the nitrogen leaves phosphate and potash out."
@@ -140,6 +142,10 @@ class Spread:
             )
         found.append(f"The label's own rate goes first. {LABEL}")
         return tuple(found)
+
+
+def _hardly_any(bags: float | None) -> bool:
+    return bags is not None and bags < 0.005
 
 
 def _rate_words(g_per_m2: float) -> str:

@@ -32,6 +32,11 @@ def authors(ground: Ground, day: date) -> Mapping[Key, Setting]:
 
 
 @lru_cache(maxsize=1024)
+def start_line(what: str, name: str, key: str) -> str:
+    """`set front area `: where nothing was said, the value is the owner's to type; Enter alone saves nothing."""
+    return f"set {key} " if what == "lawn" else f"set {name} {key} "
+
+
 def set_line(what: str, name: str, key: str, words: str, since: date | None = None) -> str:
     """`set front area 2400sqft`: the value quoted where it must be, from the day on where a day is given.
 

@@ -43,7 +43,8 @@ class Fact:
     """`known` says more of the authority than `stand`; `use` what the book does with it; `line` is for Enter.
 
     `costs` is what is lost while it is not said, '' where nothing is. `more` are (name, words) for the opened row.
-    What is `offered` has its line in the row however little room there is; `shown` is `known` in short, for the row.
+    What is `offered` has its line in the row however little room there is; `shown` is `known` in short, for the row;
+    `start` is the line up to the value.
     """
 
     name: str
@@ -56,6 +57,12 @@ class Fact:
     more: tuple[tuple[str, str], ...] = ()
     offered: bool = False
     shown: str = ""
+    start: str = ""
+
+    @property
+    def enter(self) -> str:
+        """The line for Enter: whole where it says what holds, else without a value, so that none is saved unseen."""
+        return self.line if self.stand is Stand.YOURS or self.offered else self.start or self.line
 
 
 def known_by(setting: Setting | None, as_of: date) -> str:
@@ -110,7 +117,7 @@ def draw_fact(paper: Paper, fact: Fact, *, main: bool = False, indent: int = 0) 
     )
     paper.stop(
         row,
-        Target(0, line=fact.line),
+        Target(0, line=fact.enter, name=fact.start or fact.name),
         main=main,
         details=partial(opened, fact, paper.width, cut=cell_len(words) > room),
     )
@@ -119,7 +126,7 @@ def draw_fact(paper: Paper, fact: Fact, *, main: bool = False, indent: int = 0) 
 def opened(fact: Fact, width: int, *, cut: bool) -> list[Row]:
     """Value (where the row has it cut), use, authority and line, a name at the left of each."""
     said = [("is", fact.value if cut else ""), ("without", fact.costs if not fact.value else ""), ("for", fact.use)]
-    said += [("known", fact.known), *fact.more, ("Enter", fact.line)]
+    said += [("known", fact.known), *fact.more, ("Enter" if fact.enter == fact.line else "like", fact.line)]
     return [*named(said, width), EMPTY_ROW]
 
 
@@ -128,7 +135,7 @@ def named(said: Sequence[tuple[str, str]], width: int) -> list[Row]:
     rows: list[Row] = []
     before = ""
     for name, words in said:
-        ink = Ink.KEY if name == "Enter" else Ink.PLAIN
+        ink = Ink.KEY if name in ("Enter", "like", "line") else Ink.PLAIN
         for line in wrapped(words, max(10, width - 18)):
             label = name if name != before else ""
             before = name

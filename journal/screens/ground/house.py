@@ -89,7 +89,8 @@ def _draw_rule(paper: Paper, rule: Rule, house: House) -> None:
     line = switch_line(rule, house.lawn)
     row = _rule_row(rule.id, paper.width, off=rule.id in house.lawn.off)
     more = partial(_rule_opened, rule, line, house, paper.width)
-    paper.stop(row, Target(0, line=line), lit=1, details=more)
+    enter = line if rule.id in house.lawn.off or not line else f"set {rule.id} "  # off is never one key away
+    paper.stop(row, Target(0, line=enter, name=f"rule {rule.id}"), lit=1, details=more)
 
 
 @lru_cache(maxsize=512)
@@ -116,7 +117,7 @@ def _rule_opened(rule: Rule, line: str, house: House, width: int) -> list[Row]:
     elif not line:
         said.append(("stays on", "a rule that warns of harm or loss can't be switched off"))
     said += [pair for basis in rule.basis for pair in basis_in_full(basis)]
-    return [*named([*said, ("Enter", line)], width), EMPTY_ROW]
+    return [*named([*said, ("line", line)], width), EMPTY_ROW]
 
 
 def _draw_number(paper: Paper, number: Number, house: House) -> None:
@@ -128,7 +129,7 @@ def _draw_number(paper: Paper, number: Number, house: House) -> None:
         line() if paper.width >= ROOMY else "", off=number.rule in lawn.off,
     )  # fmt: skip
     more = partial(_number_opened, number, house, setting, line, paper.width)
-    paper.stop(row, Target(0), main=False, line=line, details=more)
+    paper.stop(row, Target(0, name=f"{number.rule} {number.name}"), main=False, line=line, details=more)
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,7 +12,7 @@ from journal.record.kinds.setting import Setting
 from journal.record.lawn import Lawn
 from journal.record.quantity import write
 from journal.record.unit import Dimension
-from journal.screens.ground.authority import Key, set_line
+from journal.screens.ground.authority import Key, set_line, start_line
 from journal.screens.ground.basis import basis_in_full, basis_short
 from journal.screens.ground.fact import GLYPHS, INKS, Fact, Stand, draw_fact, known_by, said_on
 from journal.screens.ground.fact import named as told
@@ -60,7 +60,7 @@ def _not_said(paper: Paper, keys: list[str], lawn: Lawn) -> None:
     facts = [
         Fact(
             name=OWN[key], value="", stand=Stand.MISSING, known=Stand.MISSING.value,
-            line=set_line("lawn", "", key, example(key, lawn)),
+            line=set_line("lawn", "", key, example(key, lawn)), start=start_line("lawn", "", key),
         )
         for key in keys
     ]  # fmt: skip
@@ -77,8 +77,8 @@ def _not_said(paper: Paper, keys: list[str], lawn: Lawn) -> None:
         inner.add()
         return inner
 
-    targets = tuple(Target(0, line=fact.line) for fact in facts)
-    first = Target(0, line=facts[0].line)
+    targets = tuple(Target(0, line=fact.enter, name=fact.start) for fact in facts)
+    first = Target(0, line=facts[0].enter, name="local not said")
     paper.stop(cut(row, paper.width), first, lit=1, main=False, within=Within(targets, inside))
 
 
@@ -97,6 +97,7 @@ def _set(lawn: Lawn, authors: Mapping[Key, Setting], today: date) -> Fact:
         name="local rules", value=value, stand=Stand.DEFAULT if said is None else Stand.YOURS,
         known=Stand.DEFAULT.value if said is None else known_by(setting, today),
         line=set_line("lawn", "", "local_rules", offered, setting.since if setting else None),
+        start=start_line("lawn", "", "local_rules"),
         use="what a law or an ordinance asks is held against every feeding that it speaks of",
         more=(*said_on(setting, today), ("built in", " ".join(sets())), ("check", CHECK)),
     )  # fmt: skip
@@ -125,7 +126,7 @@ def _draw(
     known = known_by(setting, today) if stand else ""
     paper.stop(
         shown,
-        Target(0, line=line),
+        Target(0, line=line, name=f"local {row.what}"),
         main=False,
         details=partial(_opened, row, known, line, paper.width),
         beneath=[(Span(" " * (3 + _WHAT)), Span(words)) for words in more],

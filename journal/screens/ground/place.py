@@ -1,6 +1,7 @@
 """PLACE: where the lawn lies, when it grows, and how the book goes about it."""
 
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 from datetime import date
 from typing import Any
 
@@ -12,7 +13,7 @@ from journal.record.kinds.setting import Setting
 from journal.record.lawn import Lawn
 from journal.record.month_normal import MonthNormal
 from journal.record.unit import Dimension
-from journal.screens.ground.authority import Key, set_line
+from journal.screens.ground.authority import Key, set_line, start_line
 from journal.screens.ground.fact import Fact, Stand, briefly, dated, draw_fact, known_by, month_day, said_on
 from journal.screens.ground.words import COSTS, USES, example
 from journal.screens.paper import Paper
@@ -33,7 +34,8 @@ def draw_place(
 ) -> None:
     """A row a fact, in the order in which they are declared; what the weather tells of one stands beneath it."""
     for at, key in enumerate(key for key in LAWN_TERMS if not key.startswith(ELSEWHERE)):
-        draw_fact(paper, _fact(key, standing, authors, today), main=at == 0)
+        fact = replace(_fact(key, standing, authors, today), start=start_line("lawn", "", key))
+        draw_fact(paper, fact, main=at == 0)
         if key in told:
             draw_fact(paper, told[key])
 

@@ -54,12 +54,12 @@ def draw_soil(paper: Paper, standing: Standing) -> None:
         line = f"soil {example('soil-test', lawn)}{'' if zone == WHOLE else f' {zone}'}"
         if test is None:
             row = (*head, Span("·  none on file   ", Ink.DIM), Span(line, Ink.KEY))
-            paper.stop(row, Target(0, line=line), lit=1, main=at == 0)
+            paper.stop(row, Target(0, line="soil ", name=f"soil {zone}"), lit=1, main=at == 0)
             continue
         stale = is_stale(test, past)
         paper.stop(
             (*head, *_row(test, past, " ! stale" if stale else "")),
-            Target(0, line=line) if stale else Target(0, entry=test.id),
+            Target(0, line="soil ", name=f"soil {zone}") if stale else Target(0, entry=test.id),
             lit=1,
             main=at == 0,
             line=None if stale else partial(say, test, lawn),

@@ -20,7 +20,8 @@ def water_rows(past: Past, width: int) -> list[Row]:
     units = past.lawn.units
     gone, may, holds = (_depth(mm, units) for mm in (found.deficit_mm, found.allowed_mm, found.total_mm))
     use = f"{_depth(found.et_mm_a_day, units)} a day of late; " if found.et_mm_a_day is not None else ""
-    since = f"; counted since the soaking of {dated(found.since, past.date)}" if found.since else ""
+    start = "the first day of growth, taken as full," if found.assumed else "the soaking of"
+    since = f"; counted since {start} {dated(found.since, past.date)}" if found.since else ""
     bridged = f", {found.bridged} days without temperatures bridged" if found.bridged else ""
     said = [
         ("water", f"{gone} gone; {may} may go before it is watered; the roots reach {holds}"),

@@ -79,6 +79,8 @@ def _frost(freezes: Freezes, said: Any, as_of: date) -> Fact:
         few = freezes.years < LEAST_YEARS
         words = seen if few else "none in most years"
         more += basis_in_full(YEARS_BASIS) if few else []
+    elif freezes.cut:
+        words = "frosts right through: weather of your own half of the world?"
     else:
         early, late = (freezes.chances.get(chance) for chance in ((90, 10) if which == "last" else (10, 90)))
         span = " to ".join(month_day(day) for day in (early, late) if day is not None)
@@ -95,7 +97,7 @@ def _frost(freezes: Freezes, said: Any, as_of: date) -> Fact:
         line=freezes.line,
         use=f"the average {which} frost, as the days on file have it; nothing holds until you accept it",
         more=(*more, *basis_in_full(FREEZE_BASIS)),
-        offered=even is not None and not agrees,
+        offered=bool(freezes.line) and not agrees,
     )
 
 

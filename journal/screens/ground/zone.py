@@ -11,7 +11,7 @@ from journal.record.kinds.setting import Setting
 from journal.record.lawn import Lawn
 from journal.record.unit import Dimension
 from journal.record.zone import Circuit, Zone
-from journal.screens.ground.authority import Key, set_line
+from journal.screens.ground.authority import Key, set_line, start_line
 from journal.screens.ground.fact import Fact, Stand, briefly, dated, known_by, said_on
 from journal.screens.ground.words import USES, example
 from journal.screens.ground.zones import costs, distance
@@ -29,16 +29,18 @@ def zone_facts(name: str, standing: Standing, authors: Mapping[Key, Setting], to
     facts = [_fact(key, zone, standing.lawn, authors, today, lacking.get(key, "")) for key in ZONE_TERMS]
     written = [authors.get(("zone", name, key)) for key in ZONE_TERMS]
     return [
-        replace(fact, shown=briefly(fact.known, setting, standing.history.set_up))
-        if fact.stand is Stand.YOURS
-        else fact
-        for fact, setting in zip(facts, written, strict=True)
+        replace(
+            fact,
+            start=start_line("zone", name, key),
+            shown=briefly(fact.known, setting, standing.history.set_up) if fact.stand is Stand.YOURS else "",
+        )
+        for key, fact, setting in zip(ZONE_TERMS, facts, written, strict=True)
     ]
 
 
 def first_line(facts: list[Fact]) -> str:
     """The line of the fact that is missed most, or else of the first."""
-    return next((fact.line for fact in facts if fact.costs), facts[0].line if facts else "")
+    return next((fact.enter for fact in facts if fact.costs), facts[0].enter if facts else "")
 
 
 def _fact(key: str, zone: Zone, lawn: Lawn, authors: Mapping[Key, Setting], today: date, costs: str) -> Fact:

@@ -32,7 +32,7 @@ def draw_zones(paper: Paper, standing: Standing, line_of: Callable[[str], str], 
         unnamed = zone.name == WHOLE and ("zone", WHOLE, "area") not in lawn.said
         paper.stop(
             shape.row(zone, lawn, _stand(zone.name, standing)),
-            Target(0, line=f"zone front {example('area', lawn)}" if unnamed else ""),
+            Target(0, line="zone " if unnamed else "", name=f"zone {zone.name}"),
             lit=1,
             main=at == 0,
             line=None if unnamed else partial(line_of, zone.name),
@@ -165,4 +165,4 @@ def _one_more(paper: Paper, lawn: Lawn) -> None:
         return
     line = f"zone {name} {example('area', lawn)}"
     row = (Span(" "), Span("+ a zone ", Ink.DIM), Span(f" {line}", Ink.KEY))
-    paper.stop(row, Target(0, line=line), lit=1, main=False)
+    paper.stop(row, Target(0, line="zone ", name="one more zone"), lit=1, main=False)

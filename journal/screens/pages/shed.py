@@ -11,7 +11,7 @@ from journal.screens.page import Size
 from journal.screens.paper import LastPaper, Paper, press
 from journal.screens.picture import Ink, Picture, Span, Target
 from journal.screens.rows import text
-from journal.screens.shed.doses import dosed, missing
+from journal.screens.shed.doses import dosed, missing, rates
 from journal.screens.shed.first import first_lines
 from journal.screens.shed.lines import putting, setting
 from journal.screens.shed.opened import within
@@ -74,8 +74,8 @@ def build(standing: Standing, view: View, size: Size) -> Paper:
         for product in products:
             shelf = found[product.name]
             paper.stop(
-                row(product, shelf, columns, lawn, standing.as_of, zones),
-                Target(0, flag=product.name),
+                row(product, shelf, columns, standing, zones),
+                Target(0, name=product.name),
                 lit=1,
                 line=partial(_ready, product, shelf, zones, standing),
                 within=within(product, shelf, zones, standing, paper),
@@ -107,8 +107,9 @@ def _ready(product: Product, shelf: Shelf, zones: tuple[str, ...], standing: Sta
     key, label = missing(product, shelf), product.rate
     if key or label is None:
         return setting(product, key, standing.lawn)
-    dose = dosed(product, label, shelf, label.low, zones, standing)
-    return putting(product, dose, label.dimension, standing.lawn, down=False)
+    _, rate, how = rates(product)[0]
+    dose = dosed(product, label, shelf, rate, zones, standing)
+    return putting(product, dose, label.dimension, standing.lawn, how)
 
 
 def _empty(paper: Paper, standing: Standing) -> None:
@@ -118,5 +119,5 @@ def _empty(paper: Paper, standing: Standing) -> None:
     paper.add((Span(" "), Span("Type a product as its label has it and press Enter; what was bought comes after.")))
     paper.add()
     for line, says in first_lines(standing.lawn):
-        paper.stop((Span(" "), Span(line, Ink.KEY), Span("")), Target(0, line=line), lit=1)
+        paper.stop((Span(" "), Span(line, Ink.KEY), Span("")), Target(0, line="product ", name=line), lit=1)
         paper.add(text(f"   {says}", Ink.DIM))

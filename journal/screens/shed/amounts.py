@@ -1,9 +1,9 @@
 """Amounts of a product in the units of the book: rounded as one measures them out, spelled for the page or the line."""
 
-import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
-from journal.plan.measure import mass, rounded_mass
+from journal.plan.measure import mass, rounded_mass_by
+from journal.reckon.put_down import PutDown
 from journal.record.lawn import Lawn
 from journal.record.product import Range
 from journal.record.quantity import in_unit, plain, write
@@ -17,14 +17,18 @@ _LAST_VOLUME_STEP = {"us": 1.0, "metric": 10.0}
 _SPOKEN = {"floz": "fl oz", "ml": "mL", "floz/k": "fl oz/k", "ml/m2": "mL/m2"}
 
 
-def measured_out(amount: float, lawn: Lawn, *, liquid: bool, down: bool = False) -> float:
-    """Grams or millilitres to the pounds, kilograms, fluid ounces or millilitres one can weigh or pour."""
+def measured_out(dose: PutDown, lawn: Lawn, how: Callable[[float], int], *, liquid: bool) -> float:
+    """What goes on all the zones of a dose, as one can weigh or pour it zone by zone; in the unit of the book."""
+    amounts = [portion.amount for portion in dose.portions if portion.amount is not None]
+    return sum(_measured_out(amount, lawn, how, liquid=liquid) for amount in amounts)
+
+
+def _measured_out(amount: float, lawn: Lawn, how: Callable[[float], int], *, liquid: bool) -> float:
     if not liquid:
-        return rounded_mass(amount, lawn, down=down)
+        return rounded_mass_by(amount, lawn, how)
     exact = in_unit(amount, unit_for(Dimension.VOLUME, lawn.units))
     step = next((step for below, step in _VOLUME_STEPS[lawn.units] if exact < below), _LAST_VOLUME_STEP[lawn.units])
-    steps = math.floor(exact / step + 1e-6) if down else round(exact / step)
-    return max(1, steps) * step
+    return max(1, how(exact / step)) * step
 
 
 def poured(amount: float, lawn: Lawn, *, liquid: bool, gap: str = " ") -> str:

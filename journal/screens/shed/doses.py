@@ -1,9 +1,9 @@
 """HOW MUCH: what goes down on each zone at the label's low and high rate, and which limits that would pass."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from functools import partial
 
-from journal.plan.measure import nitrogen
+from journal.plan.measure import nitrogen, to_less, to_more
 from journal.reckon.put_down import PASSES, Over, Portion, PutDown, put_down
 from journal.reckon.seeding import bulk_rate_g_per_m2, pure_live_share
 from journal.reckon.stock import Shelf, as_in_lot
@@ -31,12 +31,18 @@ MARGIN = "     "
 _AT_ONCE = frozenset(Over) - {Over.YEAR}
 
 
-def rates(product: Product) -> tuple[tuple[str, float], ...]:
-    """(name, rate in its base unit) as the label has them; none where it was not entered."""
+Rate = tuple[str, float, Callable[[float], int]]
+"""Name, rate in its base unit, and how what it asks for is rounded: never below the low rate nor above the high."""
+
+
+def rates(product: Product) -> tuple[Rate, ...]:
+    """As the label has them; none where it was not entered."""
     rate = product.rate
     if rate is None:
         return ()
-    return (("label rate", rate.low),) if rate.low == rate.high else (("low rate", rate.low), ("high rate", rate.high))
+    if rate.low == rate.high:
+        return (("label rate", rate.low, round),)
+    return ("low rate", rate.low, to_more), ("high rate", rate.high, to_less)
 
 
 def groups(names: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
@@ -60,10 +66,10 @@ def missing(product: Product, shelf: Shelf) -> str:
 def targets(product: Product, shelf: Shelf, zones: tuple[str, ...]) -> tuple[Target, ...]:
     """A place to stand for every rate of every group of zones."""
     if missing(product, shelf):
-        return (Target(-1, flag=f"{product.name}/how much"),)
+        return (Target(-1, name=f"{product.name}/how much"),)
     return tuple(
-        Target(-1, flag=f"{product.name}/{name}/{' '.join(group)}")
-        for name, _ in rates(product)
+        Target(-1, name=f"{product.name}/{name}/{' '.join(group)}")
+        for name, _, _ in rates(product)
         for group in groups(zones)
     )
 
@@ -83,21 +89,15 @@ def _from_the_bag(product: Product, shelf: Shelf, rate: float) -> float:
     return bulk_rate_g_per_m2(rate, as_in_lot(product, shelf.in_use)) or rate
 
 
-def amounts(product: Product, shelf: Shelf, zones: tuple[str, ...], lawn: Lawn) -> str:
+def amounts(product: Product, shelf: Shelf, zones: tuple[str, ...], standing: Standing) -> str:
     """`17-25.5 lb`: what goes on these zones together; `·` where the label or an area is missing."""
-    label, area = product.rate, lawn.area_m2(zones)
+    lawn, label, area = standing.lawn, product.rate, standing.lawn.area_m2(zones)
     if label is None or area is None or missing(product, shelf):
         return NOTHING
     liquid = label.dimension is Dimension.VOLUME_RATE
-    low, high = (
-        poured(
-            measured_out(_from_the_bag(product, shelf, rate) * area, lawn, liquid=liquid, down=down),
-            lawn,
-            liquid=liquid,
-        )
-        for rate, down in ((label.low, False), (label.high, label.low < label.high))
-    )
-    return low if low == high else f"{low.partition(' ')[0]}-{high}"
+    doses = [(dosed(product, label, shelf, rate, zones, standing), how) for _, rate, how in rates(product)]
+    said = [poured(measured_out(dose, lawn, how, liquid=liquid), lawn, liquid=liquid) for dose, how in doses]
+    return said[0] if len(said) < 2 or said[0] == said[1] else f"{said[0].partition(' ')[0]}-{said[1]}"
 
 
 def draw(paper: Paper, product: Product, shelf: Shelf, zones: tuple[str, ...], standing: Standing) -> None:
@@ -112,14 +112,14 @@ def draw(paper: Paper, product: Product, shelf: Shelf, zones: tuple[str, ...], s
         paper.add()
         return
     liquid = label.dimension is Dimension.VOLUME_RATE
-    for name, rate in rates(product):
+    for name, rate, how in rates(product):
         found = [dosed(product, label, shelf, rate, group, standing) for group in groups(zones)]
-        down = name == "high rate"
         _heading(paper, f"at the {name}, {rate_words(rate, label.dimension, lawn)}", found[0], lawn, liquid=liquid)
-        for dose, said in zip(found, _amounts(found, lawn, liquid=liquid, down=down), strict=True):
-            line = partial(putting, product, dose, label.dimension, lawn, down=down)
-            paper.stop(_row(paper, dose, said, lawn), next(places), lit=1, main=False, line=line)
-        for words in _warnings(found[0], shelf, lawn):
+        weighed = [measured_out(dose, lawn, how, liquid=liquid) for dose in found]
+        for dose, whole, said in zip(found, weighed, _amounts(found, weighed, lawn, liquid=liquid), strict=True):
+            line = partial(putting, product, dose, label.dimension, lawn, how)
+            paper.stop(_row(paper, dose, whole, said, lawn, liquid=liquid), next(places), lit=1, main=False, line=line)
+        for words in _warnings(found[0], weighed[0], shelf, lawn):
             paper.add((Span(MARGIN), Span("! ", Ink.LATE), Span(words)))
     for words in _notes(product, shelf):
         paper.add((Span(MARGIN), Span(words, Ink.DIM)))
@@ -154,16 +154,17 @@ def _heading(paper: Paper, words: str, dose: PutDown, lawn: Lawn, *, liquid: boo
     paper.add((Span(MARGIN), Span(columns, Ink.DIM)))
 
 
-def _amounts(found: Sequence[PutDown], lawn: Lawn, *, liquid: bool, down: bool) -> Iterator[tuple[str, str]]:
+def _amounts(
+    found: Sequence[PutDown], whole: Sequence[float], lawn: Lawn, *, liquid: bool
+) -> Iterator[tuple[str, str]]:
     """(in all, in each pass) of every dose; '' for the passes of a liquid, and where an area is not known."""
-    exact = [0.0 if dose.amount is None else dose.amount for dose in found]
-    whole = [measured_out(amount, lawn, liquid=liquid, down=down) if amount else 0.0 for amount in exact]
     passes = aligned([amount / PASSES for amount in whole], lawn, liquid=liquid)
     for dose, amount, part in zip(found, aligned(whole, lawn, liquid=liquid), passes, strict=True):
         yield ("", "") if dose.amount is None else (amount, "" if liquid else part)
 
 
-def _row(paper: Paper, dose: PutDown, said: tuple[str, str], lawn: Lawn) -> Row:
+def _row(paper: Paper, dose: PutDown, whole: float, said: tuple[str, str], lawn: Lawn, *, liquid: bool) -> Row:
+    unit = unit_for(Dimension.VOLUME if liquid else Dimension.MASS, lawn.units)
     together = len(dose.portions) > 1
     name = "all zones" if together else dose.portions[0].zone if dose.portions else ""
     areas = [portion.area_m2 for portion in dose.portions]
@@ -177,8 +178,8 @@ def _row(paper: Paper, dose: PutDown, said: tuple[str, str], lawn: Lawn) -> Row:
     if not amount:
         return (*row, *_no_area(dose, lawn))
     row.append(Span(right(amount, _AMOUNT), Ink.STRONG))
-    if dose.packs is not None:
-        row.append(Span(right(f"{dose.packs:.2f}", _PACKS)))
+    if dose.pack is not None:
+        row.append(Span(right(f"{whole / in_unit(dose.pack, unit):.2f}", _PACKS)))
     if each:
         row.append(Span(right(each, _PASS)))
     return (*row, *_nitrogen(dose.portions, lawn, together=together))
@@ -210,7 +211,7 @@ def _in_book(g_per_m2: float, lawn: Lawn) -> float:
     return in_unit(g_per_m2, unit_for(Dimension.MASS_RATE, lawn.units))
 
 
-def _warnings(dose: PutDown, shelf: Shelf, lawn: Lawn) -> Iterator[str]:
+def _warnings(dose: PutDown, whole: float, shelf: Shelf, lawn: Lawn) -> Iterator[str]:
     """What would be too much, each once with the zones it holds for."""
     found: dict[tuple[Over, float], list[str]] = {}
     for portion in dose.portions:
@@ -222,9 +223,10 @@ def _warnings(dose: PutDown, shelf: Shelf, lawn: Lawn) -> Iterator[str]:
     unmeasured = [portion.zone for portion in dose.portions if portion.at_least]
     if unmeasured:
         yield f"a feeding of this year has no amount, so the year's may be more: {', '.join(unmeasured)}"
-    if shelf.left is not None and dose.amount is not None and dose.amount > shelf.left:
-        liquid = shelf.liquid
-        short = kept(dose.amount - shelf.left, lawn, liquid=liquid)
+    unit = unit_for(Dimension.VOLUME if shelf.liquid else Dimension.MASS, lawn.units)
+    wanted = whole * float(unit.factor)
+    if shelf.left is not None and dose.amount is not None and wanted > shelf.left:
+        short = kept(wanted - shelf.left, lawn, liquid=shelf.liquid)
         yield f"{short} more than what is left{' at most' if shelf.at_most else ''}"
 
 

@@ -103,7 +103,7 @@ def keys(product: Product, lawn: Lawn) -> tuple[str, ...]:
 
 def targets(product: Product, lawn: Lawn) -> tuple[Target, ...]:
     """A place to stand for every key."""
-    return tuple(Target(-1, flag=f"{product.name}/{key}") for key in keys(product, lawn))
+    return tuple(Target(-1, name=f"{product.name}/{key}") for key in keys(product, lawn))
 
 
 def draw(paper: Paper, product: Product, standing: Standing) -> None:

@@ -1,5 +1,6 @@
 """The lines that Enter takes from the Shed: put it down, set a number of its label, buy more of it."""
 
+from collections.abc import Callable
 from datetime import date
 
 from journal.line.say import say
@@ -23,7 +24,7 @@ def verb(product: Product) -> str:
     return "treat" if product.kind in TREATMENTS else ""
 
 
-def putting(product: Product, dose: PutDown, dimension: Dimension, lawn: Lawn, *, down: bool) -> str:
+def putting(product: Product, dose: PutDown, dimension: Dimension, lawn: Lawn, how: Callable[[float], int]) -> str:
     """`feed amber-field 6.3lb front`: the total of these zones, or the rate where an area is not known."""
     liquid = dimension is Dimension.VOLUME_RATE
     names = tuple(portion.zone for portion in dose.portions)
@@ -31,7 +32,7 @@ def putting(product: Product, dose: PutDown, dimension: Dimension, lawn: Lawn, *
     if dose.amount is None:
         amount = line_rate(dose.rate, dimension, lawn)
     else:
-        amount = poured(measured_out(dose.amount, lawn, liquid=liquid, down=down), lawn, liquid=liquid, gap="")
+        amount = poured(measured_out(dose, lawn, how, liquid=liquid), lawn, liquid=liquid, gap="")
     return f"{verb(product)} {product.name} {amount} {where}".rstrip()
 
 

@@ -25,7 +25,7 @@ def targets(product: Product, shelf: Shelf) -> tuple[Target, ...]:
     """A place to stand for buying more, for every lot, newest first, and for the last uses."""
     lots = [Target(-1, entry=lot.entry.id) for lot in _lots(shelf)]
     uses = [Target(-1, entry=use.entry.id) for use in reversed(shelf.uses[-USES:])]
-    return (Target(-1, flag=f"{product.name}/buy"), *lots, *uses)
+    return (Target(-1, name=f"{product.name}/buy"), *lots, *uses)
 
 
 def _lots(shelf: Shelf) -> tuple[Lot, ...]:

@@ -15,6 +15,7 @@ from journal.screens.rows import left, middle, right
 from journal.screens.shed.amounts import NOTHING, area_unit, area_words, kept, range_words
 from journal.screens.shed.contents import contents
 from journal.screens.shed.doses import amounts
+from journal.standing import Standing
 
 FEED, SEED, AGAINST, REST = "FEED", "SEED", "AGAINST WEEDS, INSECTS, DISEASE", "LIME AND THE REST"
 _WHAT = {FEED: "analysis, slow", SEED: "grasses, %", AGAINST: "actives", REST: "what it is"}
@@ -77,8 +78,9 @@ def heading(group: str, columns: Columns, lawn: Lawn, zone: str) -> tuple[str, R
     return group, (Span(f"{words} {right('last use', columns.last)}", Ink.DIM),)
 
 
-def row(product: Product, shelf: Shelf, columns: Columns, lawn: Lawn, as_of: date, zones: tuple[str, ...]) -> Row:
+def row(product: Product, shelf: Shelf, columns: Columns, standing: Standing, zones: tuple[str, ...]) -> Row:
     """One product as it stands on the shelf; where there is room, how much of it goes on these zones."""
+    lawn = standing.lawn
     spans = [
         Span(" "),
         Span(left(middle(product.name, columns.name), columns.name), Ink.STRONG),
@@ -86,12 +88,12 @@ def row(product: Product, shelf: Shelf, columns: Columns, lawn: Lawn, as_of: dat
         Span(left(contents(product, columns.what), columns.what)),
         Span(" "),
         Span(right(columns.spelled(range_words(product.rate, lawn)), columns.rate)),
-        Span(right(amounts(product, shelf, zones, lawn), columns.zones) if columns.zones else "", Ink.STRONG),
+        Span(right(amounts(product, shelf, zones, standing), columns.zones) if columns.zones else "", Ink.STRONG),
         *_left(shelf, columns, lawn),
     ]
     if columns.covers:
         spans.append(Span(right(_covers(product, shelf, lawn), columns.covers)))
-    spans.append(Span(f" {right(_last(shelf, as_of), columns.last)}", Ink.DIM))
+    spans.append(Span(f" {right(_last(shelf, standing.as_of), columns.last)}", Ink.DIM))
     return tuple(spans)
 
 

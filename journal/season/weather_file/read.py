@@ -25,7 +25,7 @@ from journal.season.weather_file.found import (
 )
 from journal.season.weather_file.gather import Pile, gather
 from journal.season.weather_file.rows import rows
-from journal.season.weather_file.units import Guess, guess
+from journal.season.weather_file.units import Guess, guess, impossible
 
 COLDEST_C, HOTTEST_C, MOST_MM = -60.0, 60.0, 1000.0
 """What a day of weather may hold at all, the same as where it is typed."""
@@ -120,6 +120,14 @@ def _units(pile: Pile, shape: Columns, dialect: str, told: Guess, given: Units |
     if not asked or not any(what in values for values in pile.days.values() for what in asked):
         chosen, sure = Units.METRIC, "named in its header" if shape.units else "no values"
     elif given is not None:
+        fixed = dialect in (LONG, STATION, OLD_ORDER) and Units.TENTHS in told.possible
+        why = (
+            "such a file is in tenths"
+            if fixed and given is not Units.TENTHS
+            else impossible(_unnamed(pile, shape), given)
+        )
+        if why:
+            raise Refusal(f"--units {given}", f"that can't be: {why}. Nothing was taken in.")
         chosen, sure = given, "as you said"
     elif dialect in (LONG, STATION, OLD_ORDER) and Units.TENTHS in told.possible:
         chosen, sure = Units.TENTHS, "by the kind of file"

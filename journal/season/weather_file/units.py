@@ -25,6 +25,9 @@ MOST_IN, TENTHS_RAIN_FROM = 15, 200
 STRAYS = 0.02
 """So large a part of the values may be wrong without turning the decision."""
 
+PLAINLY = 0.2
+"""With so large a part of the values beyond what can be, no word of the owner's makes them right."""
+
 NORTH, SOUTH = frozenset({5, 6, 7, 8, 9}), frozenset({11, 12, 1, 2, 3})
 """The warm months: of a file that has days of both, those that are the warmer. Winter alone tells nothing."""
 
@@ -51,6 +54,16 @@ def guess(days: Mapping[date, Mapping[str, str]]) -> Guess:
             told.append(why)
             left -= wrong
     return Guess(frozenset(left), ", ".join(told))
+
+
+def impossible(days: Mapping[date, Mapping[str, str]], units: Units) -> str:
+    """Why the numbers can't be in these units, whatever anybody says; '' where they can."""
+    if units is Units.TENTHS:
+        return _of_text(days)[1]
+    heats = [abs(float(text)) for text in _written(days, HIGH, LOW)]
+    most = TENTHS_FROM if units is Units.US else HOTTEST_C
+    beyond = sum(heat > most for heat in heats)
+    return f"there are temperatures beyond {most}" if beyond > PLAINLY * len(heats) else ""
 
 
 def _written(days: Mapping[date, Mapping[str, str]], *whats: str) -> list[str]:
