@@ -45,11 +45,14 @@ def _binds(rules: LocalRules) -> str:
     return rules.binds if rules.binds is Binds.OWNERS else f"{rules.binds}: shown here, not held against a feeding"
 
 
+_SHOWN = "Distance from water, paving and the state of the ground are shown here, not watched."
+
+
 def _check(rules: LocalRules) -> str:
     if rules.read is None:
-        return CHECK
+        return f"{_SHOWN} {CHECK}"
     read = f"{rules.read.day} {MONTHS[rules.read.month - 1].title()} {rules.read.year}"
-    return f"A stored copy was read on {read} and may be out of date. {CHECK}"
+    return f"A stored copy was read on {read} and may be out of date. {_SHOWN} {CHECK}"
 
 
 def _row(what: str, stated: Stated[str]) -> LocalRow:

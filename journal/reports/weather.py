@@ -159,9 +159,15 @@ def _left_out(file: WeatherFile) -> list[str]:
     return [*rows, *file.notes]
 
 
+def _counted(count: int, what: str) -> str:
+    return f"{count} {what}{'s' * (count != 1)}"
+
+
 def _book_rows(intake: Intake, *, saved: bool) -> list[str]:
     head = "Saved" if saved else "Would save"
-    rows = [f"{head}: {len(intake.new)} new days, {len(intake.changed)} corrected. Known already: {intake.known}."]
+    rows = [
+        f"{head}: {_counted(len(intake.new), 'new day')}, {len(intake.changed)} corrected. Known already: {intake.known}."
+    ]
     if intake.yours:
         rows.append(f"You logged {intake.yours} of these days yourself: what you wrote holds.")
     if intake.struck:
@@ -192,13 +198,15 @@ def _freezes_rows(freezes: Freezes) -> list[str]:
     if not freezes.chances:
         dates = ", ".join(day.isoformat() for day in freezes.dates) or "none"
         return [
-            f"  {name}, {freezes.years} years: {dates}.",
+            f"  {name}, {_counted(freezes.years, 'year')}: {dates}.",
             f"    {LEAST_YEARS} are needed for a date: {YEARS_BASIS.words()}.",
         ]
     without = freezes.years - len(freezes.dates)
     side = "later" if freezes.key == "last_frost" else "earlier"
     chances = ", ".join(f"{chance} in 100 {side} than {day or '-'}" for chance, day in freezes.chances.items())
-    rows = [f"  {name}, {freezes.years} years{f' ({without} without a freeze)' if without else ''}: {chances}."]
+    rows = [
+        f"  {name}, {_counted(freezes.years, 'year')}{f' ({without} without a freeze)' if without else ''}: {chances}."
+    ]
     if freezes.cut:
         rows.append("    no date can be told from it: is this weather of your own half of the world?")
     return [*rows, f"    {freezes.line}"] if freezes.line else rows
@@ -206,9 +214,9 @@ def _freezes_rows(freezes: Freezes) -> list[str]:
 
 def _normals_rows(normals: Normals, units: str) -> list[str]:
     few = f" Fewer than {NORMAL_YEARS}: {NORMAL_BASIS.words()}." if normals.years < NORMAL_YEARS else ""
-    months = [(f"    {written([month.normal], units)}", f"{month.years} years") for month in normals.months]
+    months = [(f"    {written([month.normal], units)}", _counted(month.years, "year")) for month in normals.months]
     return [
-        f"  normals (mean high, mean low, rain of the month), at least {normals.years} years.{few}",
+        f"  normals (mean high, mean low, rain of the month), at least {_counted(normals.years, 'year')}.{few}",
         table(months),
         f"    {normals.line(units)}",
     ]

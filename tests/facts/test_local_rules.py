@@ -261,7 +261,7 @@ def test_rules_of_ones_own_have_a_name_and_no_day_of_reading() -> None:
     assert (rules.place, rules.read) == ("your own local rules", None)
     found = rows(rules, "us")
     assert found[0].says == "your own local rules: as you entered them"
-    assert found[-1].says == CHECK
+    assert found[-1].says.endswith(f"not watched. {CHECK}")
     assert {row.known.kind for row in found} == {Known.LOCAL_RULE}
 
 

@@ -92,11 +92,10 @@ def _set(lawn: Lawn, authors: Mapping[Key, Setting], today: date) -> Fact:
         value = "none: name one, or enter your own"
     else:
         value = f"{lawn.local_rules}: nothing is known of it here"
-    offered = next(iter(sets())) if lawn.local_rules == NONE else lawn.local_rules
     return Fact(
         name="local rules", value=value, stand=Stand.DEFAULT if said is None else Stand.YOURS,
         known=Stand.DEFAULT.value if said is None else known_by(setting, today),
-        line=set_line("lawn", "", "local_rules", offered, setting.since if setting else None),
+        line=set_line("lawn", "", "local_rules", lawn.local_rules, setting.since if setting else None),
         start=start_line("lawn", "", "local_rules"),
         use="what a law or an ordinance asks is held against every feeding that it speaks of",
         more=(*said_on(setting, today), ("built in", " ".join(sets())), ("check", CHECK)),
