@@ -165,9 +165,8 @@ def _counted(count: int, what: str) -> str:
 
 def _book_rows(intake: Intake, *, saved: bool) -> list[str]:
     head = "Saved" if saved else "Would save"
-    rows = [
-        f"{head}: {_counted(len(intake.new), 'new day')}, {len(intake.changed)} corrected. Known already: {intake.known}."
-    ]
+    new = _counted(len(intake.new), "new day")
+    rows = [f"{head}: {new}, {len(intake.changed)} corrected. Known already: {intake.known}."]
     if intake.yours:
         rows.append(f"You logged {intake.yours} of these days yourself: what you wrote holds.")
     if intake.struck:
