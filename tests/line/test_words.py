@@ -22,7 +22,7 @@ def test_every_entry_can_be_said_in_words(kind: type[Entry]) -> None:
     def said(entry: Entry) -> None:
         for lawn in LAWNS:
             assert in_words(entry, lawn, TODAY).strip()
-            assert "usual" not in summary(entry, lawn) or "usual" in entry.remark
+            assert "(usual)" not in summary(entry, lawn) or "(usual)" in str(entry)
 
     said()
     for lawn in LAWNS:  # with nothing said, as an old document may be
