@@ -82,7 +82,7 @@ def _frost(past: Past) -> tuple[date | None, str]:
     day = next((day for day in (frost.on(window[0].year), frost.on(window[1].year)) if day >= window[0]), None)
     if day is None or day > window[1]:
         return None, ""
-    return day, f"the average last frost, {said(day, past)}"
+    return day, "the average last frost"
 
 
 def _label(past: Past) -> tuple[date | None, str]:

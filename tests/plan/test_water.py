@@ -108,7 +108,7 @@ def spring(*lines: str, on: History = GARDEN) -> History:
 def test_it_counts_from_the_first_day_of_growth_as_full_and_waits_for_the_last_frost() -> None:
     step = the(spring(), "2026-05-03", "water")
     assert (step.state, step.earliest, step.line) == (State.WAITING, day("2026-05-06"), "")
-    assert step.waits_for == "the average last frost, Wed 6 May; water then, if no rain falls"
+    assert step.waits_for == "the average last frost; water then, if no rain falls"
     assert "taken as full when growth began" in step.why
     assert "(judgment)" in step.why
 
