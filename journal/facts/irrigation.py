@@ -56,8 +56,7 @@ FULL_BASIS: Basis = judgment("rain and thaw of the cold months fill it")
 """Of the root zone being full on the first day of growth, where nothing soaked it since."""
 
 MOST_AT_ONCE_MM = mm(1)
-MOST_AT_ONCE_BASIS: Basis = judgment("deeper than the roots reach it is lost")
-"""Of the most that one watering puts down."""
+"""The most that one watering puts down: deeper than the roots reach it is lost. Judgment."""
 
 CHECKBOOK_BASIS: Basis = published("ndsu-ae792")
 """Of the day-by-day account of the root zone."""

@@ -150,7 +150,7 @@ def sample_rows(samples: Iterable[Sample]) -> list[tuple[str, ...]]:
 
 
 def _left_out(file: WeatherFile) -> list[str]:
-    rows = [f"Dropped: {count} {reason}." for reason, count in sorted(file.dropped.items())]
+    rows = [f"Values dropped: {count} {reason}." for reason, count in sorted(file.dropped.items())]
     if file.gaps:
         missing = sum((last - first).days + 1 for first, last in file.gaps)
         shown = "; ".join(f"{a} to {b}" if a != b else f"{a}" for a, b in file.gaps[:_SHOWN_GAPS])

@@ -90,7 +90,7 @@ def test_what_it_says(lawn: Run, long: str) -> None:
     assert "high 211 = 21.1 C, 70.0 F" in out
     assert "low 89 = 8.9 C, 48.0 F" in out
     assert "rain 127 = 12.7 mm, 0.50 in" in out
-    assert "Dropped: 1 flag X: out of bounds." in out
+    assert "Values dropped: 1 flag X: out of bounds." in out
     assert "1 traces of rain are taken as 0." in out
     assert "Saved: 2 new days, 0 corrected. Known already: 0." in out
     assert "Too little weather is on file to tell frost dates or normals." in out
