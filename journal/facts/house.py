@@ -6,10 +6,14 @@ Units are those everything is kept in: d, mm, g/m2, C, %, x (times). A label num
 from journal.facts.house_feeding import FEEDING
 from journal.facts.house_label import LABEL
 from journal.facts.house_mowing import MOWING
+from journal.facts.house_people import PEOPLE
 from journal.facts.house_seed import SEED
+from journal.facts.house_soil import SOIL
+from journal.facts.house_water import WATER
+from journal.facts.house_weeds import WEEDS
 from journal.facts.number import Number
 
-NUMBERS: tuple[Number, ...] = (*FEEDING, *MOWING, *SEED, *LABEL)
+NUMBERS: tuple[Number, ...] = (*FEEDING, *SOIL, *MOWING, *SEED, *WATER, *LABEL, *PEOPLE, *WEEDS)
 
 SLOW_BANDS: tuple[tuple[float, str], ...] = ((80.0, "-80"), (50.0, "-50"), (15.0, "-15"), (0.0, ""))
 
