@@ -3,6 +3,8 @@
 from argparse import Namespace
 
 from journal.cli.out import DONE, STANDS, show, show_json, trouble
+from journal.facts.safety import one_row
+from journal.line.caution import line_shows_safety, show_safety
 from journal.plan.steps import due as due_steps
 from journal.record.refusal import nearest
 from journal.reports.shape import flag_json, step_json
@@ -29,6 +31,8 @@ def flags(session: Session, given: Namespace) -> int:
     else:
         for flag in found:
             show(flag_text(flag, as_of) + "\n")
+        if show_safety((session.entry(id) for flag in found for id in flag.evidence), standing.lawn):
+            show(one_row(standing.lawn.units))
         if not found:
             show(f"Nothing stands on {as_of.isoformat()}.")
     limit = Level(given.fail_on).gravity if given.fail_on else None
@@ -46,6 +50,9 @@ def due(session: Session, given: Namespace) -> int:
     else:
         for step in found:
             show(step_text(step, as_of))
+        lawn = session.history.lawn(as_of)
+        if any(line_shows_safety(step.line, lawn) for step in found):
+            show(one_row(lawn.units))
         if not found:
             show(f"Nothing is due within {given.within} days of {as_of.isoformat()}.")
     return DONE

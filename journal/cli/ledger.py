@@ -1,9 +1,14 @@
 """The command that shows a year's ledger."""
 
 from argparse import Namespace
+from collections.abc import Iterator
 
 from journal.cli.out import DONE, show, show_json, trouble
+from journal.facts.safety import one_row
+from journal.line.caution import show_safety
+from journal.reckon.ledger import Ledger
 from journal.reckon.ledger import ledger as reckoned
+from journal.record.entry import Entry
 from journal.reports.ledger import ledger_text
 from journal.reports.ledger_json import ledger_json
 from journal.session.session import Session
@@ -19,9 +24,18 @@ def ledger(session: Session, given: Namespace) -> int:
     if year < begun.year:
         return trouble(f"nothing is on file of {year}: this book begins on {begun.isoformat()}.")
     found = reckoned(history, year, today)
-    units = history.lawn(found.as_of).units
+    lawn = history.lawn(found.as_of)
     if given.json:
-        show_json(ledger_json(found, units))
+        show_json(ledger_json(found, lawn.units))
     else:
-        show(ledger_text(found, units))
+        show(ledger_text(found, lawn.units))
+        if show_safety(_entries(found), lawn):
+            show(f"\n{one_row(lawn.units)}")
     return DONE
+
+
+def _entries(found: Ledger) -> Iterator[Entry]:
+    for zone in found.zones:
+        yield from (row.entry for row in zone.nitrogen)
+        yield from (one.entry for one in zone.uncounted)
+    yield from (entry for check in found.checks for entry in check.entries)

@@ -6,8 +6,8 @@ from dataclasses import replace
 from journal.cli.arguments import line_of
 from journal.cli.out import DONE, STANDS, point, show, show_json, trouble
 from journal.facts.safety import one_row
+from journal.line.caution import show_safety, shows_safety
 from journal.line.reading import Reading
-from journal.line.words import shows_safety
 from journal.record.entry import KINDS, Entry
 from journal.record.refusal import nearest
 from journal.reports.shape import entry_json, flag_json
@@ -125,6 +125,8 @@ def listing(session: Session, given: Namespace) -> int:
     else:
         for entry in found:
             show(entry_text(replace(entry, assumed=()), lawn))
+        if show_safety(found, lawn):
+            show(one_row(lawn.units))
     return DONE
 
 

@@ -9,7 +9,6 @@ from journal.record.entry import Entry, slots
 from journal.record.kinds.remark import Remark
 from journal.record.kinds.setting import Setting
 from journal.record.lawn import Lawn
-from journal.record.product import PROTECTS
 from journal.record.quantity import in_unit, show
 from journal.record.slot import Role, Slot, is_said
 from journal.record.unit import Dimension, unit_for
@@ -167,10 +166,3 @@ def _setting(entry: Setting, today: date) -> str:
     values = ", ".join(f"{key} {value}" for key, value in entry.values)
     since = f", from {spoken(entry.since, today)}" if entry.since else ""
     return f"set {about}: {values}{since}".rstrip(": ")
-
-
-def shows_safety(entry: Entry, lawn: Lawn) -> bool:
-    """Whether the safety words belong beside this entry: a product against weeds, insects or disease."""
-    names = [dose.product for dose in doses(entry)] or [getattr(entry, "product", "")]
-    found = [lawn.product(name) for name in names if name]
-    return entry.kind == "treatment" or any(product is not None and product.kind in PROTECTS for product in found)

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from journal.facts.safety import one_row
-from journal.line.words import shows_safety
+from journal.line.caution import shows_safety
 from journal.screens.find import find_picture
 from journal.screens.foot import candidates_row, empty_row, fits, flag_row, keys_row, reading_row
 from journal.screens.help import help_picture, word_help_picture

@@ -1,8 +1,8 @@
 """Help over the page: keys, lines to type, the drawing language; and help on the word under the cursor."""
 
 from journal.facts.safety import SENTENCES
+from journal.line.caution import shows_safety
 from journal.line.reading import Reading
-from journal.line.words import shows_safety
 from journal.record.entry import VERBS
 from journal.screens.examples import examples
 from journal.screens.keys import DIGITS, TABLE

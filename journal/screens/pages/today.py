@@ -3,9 +3,8 @@
 from dataclasses import dataclass
 
 from journal.facts.safety import one_row
+from journal.line.caution import line_shows_safety
 from journal.record.kinds.treatment import Treatment
-from journal.record.lawn import Lawn
-from journal.record.product import PROTECTS
 from journal.screens.examples import examples
 from journal.screens.page import Size
 from journal.screens.paper import LastPaper, Paper, press
@@ -91,13 +90,7 @@ def _treats(standing: Standing) -> bool:
     tracks = (standing.history.track(zone, Treatment) for zone in standing.lawn.zone_names)
     last = max((track.days[-1] for track in tracks if track.days), default=0)
     recent = 0 <= standing.as_of.toordinal() - last <= _RECENT_DAYS
-    return recent or any(_protects(step.line, standing.lawn) for step in standing.steps)
-
-
-def _protects(line: str, lawn: Lawn) -> bool:
-    words = line.split()
-    products = {word for word in words if (found := lawn.product(word)) is not None and found.kind in PROTECTS}
-    return bool(products) or words[:1] == ["treat"]
+    return recent or any(line_shows_safety(step.line, standing.lawn) for step in standing.steps)
 
 
 def _welcome(paper: Paper, standing: Standing, room: int) -> None:

@@ -2,9 +2,10 @@
 
 from collections.abc import Mapping
 
+from journal.facts.safety import one_row
 from journal.line.say import say
 from journal.screens.page import Size
-from journal.screens.picture import Picture, Row, Span, Target
+from journal.screens.picture import Ink, Picture, Row, Span, Target
 from journal.screens.rows import page
 from journal.screens.season.axis import axis_rows
 from journal.screens.season.board import NO_STOP, lane_lines
@@ -12,6 +13,7 @@ from journal.screens.season.cells import COUNT
 from journal.screens.season.frame import cells_of, cursor_cell, lane_of, title_words
 from journal.screens.season.grid import cursor_row, rule_row, strip_row
 from journal.screens.season.lane import lanes
+from journal.screens.season.lanes.protect import cautions
 from journal.screens.season.layout import LOWEST, NARROWEST, WIDER, WIDEST, Layout, layout, too_small
 from journal.screens.season.pane import Block, blocks, body, title
 from journal.screens.season.scene import Scene, scene_of
@@ -57,11 +59,14 @@ def draw(standing: Standing, view: View, size: Size) -> Picture:
     left = size.height - len(rows) - 1
     if left >= 0:
         columns = 3 if size.width >= WIDEST else 2 if size.width >= WIDER else 1
+        caution: list[Row] = [(Span(" "), Span(one_row(scene.lawn.units), Ink.DIM))] if cautions(scene) else []
+        left -= len(caution)
         sums = [] if view.years else summary_rows(scene, size.width, left)
         rows += [
             title(scene, cell, lane, size.width),
             *body(told, size.width, left - len(sums), columns, opened=view.open),
             *sums,
+            *caution,
         ]
     under = _under(scene, told[0], here, plan, cell) if view.row >= 0 and told else None
     return Picture(page(rows, size.width, size.height), _targets(stops, plan), under)

@@ -4,6 +4,7 @@
 At two columns a digit says how many tens of days it is closed from there on. A spot closes only itself.
 """
 
+from journal.line.caution import line_shows_safety, show_safety
 from journal.line.words import summary
 from journal.reckon.dose import doses, is_spot
 from journal.record.entry import Entry
@@ -51,6 +52,12 @@ def _uses(scene: Scene) -> list[Entry]:
     treated = {id(entry): entry for here in scene.by_cell(Treatment) for entry in here}
     fed = {id(one.entry): one.entry for one in _longest(scene).values() if scene.cells.at(one.day) is not None}
     return sorted((treated | fed).values(), key=lambda entry: (entry.day, entry.id))
+
+
+def cautions(scene: Scene) -> bool:
+    """Whether anything shown was put down, or is to be, for which the safety words are meant."""
+    planned = any(line_shows_safety(step.line, scene.lawn) for step in scene.standing.steps if step.step in STEPS)
+    return planned or show_safety(_uses(scene), scene.lawn)
 
 
 def _draw(scene: Scene) -> Drawn:
