@@ -12,6 +12,7 @@ from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.seeding import Seeding
 from journal.record.kinds.sighting import Height
 from journal.season.history import Past
+from journal.season.remembered import remembered
 from journal.season.stand import (
     COUNTS_FROM_DAY,
     NEW_GRASS_MOST_DAYS,
@@ -60,6 +61,7 @@ class NewStand:
         return self.zero + timedelta(days)
 
 
+@remembered
 def new_stand(past: Past) -> NewStand | None:
     """The zone's last sowing, until 28 days after it is established; None before and after."""
     seeding = sown(past)

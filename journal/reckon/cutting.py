@@ -10,6 +10,7 @@ from journal.record.kinds.mowing import Mowing
 from journal.record.lawn import Lawn
 from journal.season.growth import EARLY_DAYS, GROWING, green_up, northern_day
 from journal.season.history import Past
+from journal.season.remembered import remembered
 from journal.season.water import WATER, dry_spell
 
 AFTER_DRY_DAYS = 7
@@ -73,6 +74,7 @@ def last_fine_day(lawn: Lawn, since: date, season_ends: date) -> date:
         day = tomorrow
 
 
+@remembered
 def dry_spell_ended(past: Past) -> date | None:
     """The first day, within the last week, on which it was no longer too dry to grow; None where there was none.
 
@@ -88,6 +90,7 @@ def _at(past: Past, day: date) -> Past:
     return past.history.on(past.zone, day, past.watches)
 
 
+@remembered
 def too_dry_to_grow(past: Past) -> bool:
     """Whether a zone that is not irrigated had so little water that it hardly grows, by the owner's numbers."""
     zone = past.lawn.zone(past.zone)

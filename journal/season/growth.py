@@ -16,6 +16,7 @@ from journal.record.kinds.sighting import Sighting
 from journal.record.kinds.weather import Weather
 from journal.record.lawn import Lawn
 from journal.season.history import Past
+from journal.season.remembered import remembered
 from journal.season.track import Seen, Track
 
 GROWING: tuple[type[Entry], ...] = (Sighting, Weather)
@@ -114,6 +115,7 @@ def next_start(lawn: Lawn, day: date) -> date | None:
     return window[0] if window else None
 
 
+@remembered
 def span(past: Past) -> tuple[int, int | None] | None:
     """The day growth began this season and the first day after it (ordinals), as far as they are known by this day.
 
@@ -131,12 +133,14 @@ def span(past: Past) -> tuple[int, int | None] | None:
     return first, after if after is not None and after <= past.day else None
 
 
+@remembered
 def began(past: Past) -> date | None:
     """The day on which the season that runs began, by weather where it is on file; None outside it."""
     found = span(past)
     return date.fromordinal(found[0]) if found and found[1] is None else None
 
 
+@remembered
 def season_at_hand(past: Past) -> Window | None:
     """The newest season that may have begun, counting the three weeks by which weather may bring it forward."""
     return season_before(past.lawn, past.date + timedelta(EARLY_DAYS))
@@ -208,6 +212,7 @@ def _of_frost(seen: Sighting) -> bool:
     return seen.subject in ("frozen", "snow", "thawed")
 
 
+@remembered
 def dormant_open(past: Past) -> Sighting | None:
     """The `see dormant` that still stands: closed by `see green`, and by the next growth start."""
     found = past[Sighting].picked("rest", _of_rest).last
@@ -221,6 +226,7 @@ def _still_dormant(past: Past, seen: Sighting, day: date) -> bool:
     return lapses is None or day < lapses
 
 
+@remembered
 def green_up(past: Past) -> Sighting | None:
     """The `see green` that closed the newest dormancy; None where none was, and where growth start had closed it."""
     seen = past[Sighting].picked("rest", _of_rest)
@@ -234,6 +240,7 @@ def green_up(past: Past) -> Sighting | None:
     return None
 
 
+@remembered
 def frozen_open(past: Past) -> Sighting | None:
     """The `see frozen` or `see snow` that still stands: closed by `see thawed`, 3 days of 45 F, or 14 days."""
     found = past[Sighting].picked("frost", _of_frost).last

@@ -2,7 +2,7 @@
 
 from bisect import bisect_right
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 from types import MappingProxyType
 from typing import Any, TypeVar, cast
@@ -21,6 +21,8 @@ Key = tuple[str, str]
 """(zone, kind); the zone is '' for what names none."""
 
 LAWN = ""
+KEPT_DAYS = 2000
+"""Of so many zones and days a history remembers what was worked out."""
 __all__ = ["LAWN", "History", "NotWatched", "Past"]
 del _kinds
 
@@ -36,6 +38,7 @@ class History:
     tracks: Mapping[Key, Track[Any]]
     ground: Ground
     size: int
+    _kept: dict[tuple[str, int], dict[Any, Any]] = field(default_factory=dict, compare=False, repr=False)
 
     @classmethod
     def of(cls, entries: Iterable[Entry]) -> "History":
@@ -71,6 +74,15 @@ class History:
                 tracks.pop(key, None)
         ground = self.ground.minus(entry) if isinstance(entry, Setting) else self.ground
         return History(MappingProxyType(tracks), ground, self.size - 1)
+
+    def kept(self, zone: str, day: int) -> dict[Any, Any]:
+        """What was worked out before of one zone on one day, by the function that did it."""
+        found = self._kept.get((zone, day))
+        if found is None:
+            if len(self._kept) >= KEPT_DAYS:
+                self._kept.clear()
+            found = self._kept[zone, day] = {}
+        return found
 
     def track(self, zone: str, kind: type[E]) -> Track[E]:
         """All entries of a kind in a zone ('' for those that name no zone)."""

@@ -21,6 +21,7 @@ from journal.record.kinds.watering import Watering
 from journal.record.lawn import Lawn
 from journal.season.growth import next_start, season
 from journal.season.history import Past
+from journal.season.remembered import remembered
 
 STAND: tuple[type[Entry], ...] = (Seeding, Mowing, Sighting)
 """What this file looks at, apart from intentions and what settles them."""
@@ -37,6 +38,7 @@ FLOWERING_DAYS = 21
 WEEDS_DAYS = 400
 
 
+@remembered
 def sown(past: Past) -> Seeding | None:
     """The last sowing that made a new stand: not a spot, not a top-up.
 
@@ -100,6 +102,7 @@ def day_zero_of(lawn: Lawn, seeding: Seeding) -> date:
     return next_start(lawn, seeding.date) or seeding.date
 
 
+@remembered
 def day_zero(past: Past) -> date | None:
     """Day 0 of the zone's stand; None when nothing was sown."""
     seeding = sown(past)
@@ -112,6 +115,7 @@ def age(past: Past) -> int | None:
     return None if zero is None else past.day - zero.toordinal()
 
 
+@remembered
 def mowings_counted(past: Past) -> int:
     """Days since sowing, from day 21 on, on which the zone was mown; 0 when nothing was sown."""
     zero = day_zero(past)
@@ -120,18 +124,21 @@ def mowings_counted(past: Past) -> int:
     return len({mowing.day for mowing in past[Mowing].since(zero.toordinal() + COUNTS_FROM_DAY)})
 
 
+@remembered
 def first_mowing_after_sowing(past: Past) -> Mowing | None:
     """The first mowing that counts: on day 21 after sowing or later."""
     zero = day_zero(past)
     return None if zero is None else past[Mowing].first_since(zero.toordinal() + COUNTS_FROM_DAY)
 
 
+@remembered
 def in_seedbed(past: Past) -> bool:
     """From day 0 to the first mowing on or after day 21, at the latest through day 56."""
     days = age(past)
     return days is not None and 0 <= days <= SEEDBED_DAYS and first_mowing_after_sowing(past) is None
 
 
+@remembered
 def new_grass(past: Past) -> bool:
     """Through day 56, and until 3 mowings from day 21 on, whichever is later, for a year at the most.
 
@@ -154,6 +161,7 @@ class Emergence:
     assumed: bool
 
 
+@remembered
 def emerged_on(past: Past) -> Emergence | None:
     """When the last sowing came up; None when nothing was sown or it is not due yet."""
     seeding = sown(past)
@@ -195,6 +203,7 @@ def sown_mix(lawn: Lawn, zone: str, seeding: Seeding) -> Mapping[str, float]:
     return mix_of(lawn, seeding.product) or grass_mix(lawn, zone)
 
 
+@remembered
 def stand_mix(past: Past) -> Mapping[str, float]:
     """What grows there: the zone's grass as set up, else the mix sown last; empty when neither is known."""
     seeding = sown(past)
