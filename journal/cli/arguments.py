@@ -70,6 +70,13 @@ def parser() -> argparse.ArgumentParser:
     flags.add_argument("--zone", help="of this zone only")
     flags.add_argument("--all", action="store_true", help="also those out of sight")
     flags.add_argument("--fail-on", choices=LEVELS, help="exit 1 if one as grave stands")
+    flags.add_argument(
+        "--history", action="store_true", help="every flag since the book began: rose, cleared, how it ended"
+    )
+    flags.add_argument(
+        "--since", type=a_day, metavar="DATE", help="with --history: leave out what was over by then (nothing is)"
+    )
+    flags.add_argument("--until", type=a_day, metavar="DATE", help="with --history: as it was known then (today)")
     due = _command(commands, "due", "what to do, and what not yet")
     due.add_argument("--as-of", type=a_day, metavar="DATE", help="judge this date instead of today")
     due.add_argument("--within", type=int, default=14, metavar="DAYS", help="also what opens so soon (14)")

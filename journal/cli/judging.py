@@ -1,17 +1,23 @@
 """Commands that say what stands and what is due."""
 
 from argparse import Namespace
+from datetime import date
+from typing import Any
 
-from journal.cli.out import DONE, STANDS, show, show_json, trouble
+from journal.cli.out import DONE, STANDS, UNUSABLE, show, show_json, trouble
 from journal.facts.safety import one_row
 from journal.line.caution import line_shows_safety, show_safety
 from journal.plan.steps import due as due_steps
+from journal.record.lawn import Lawn
 from journal.record.refusal import nearest
+from journal.reports.flag_history import spell_json, spell_text, spells_total
 from journal.reports.shape import flag_json, step_json
 from journal.reports.text import flag_text, step_text, table
 from journal.rules.catalogue import listing
 from journal.rules.flag import Level
+from journal.rules.numbers import YOURS
 from journal.session.session import Session
+from journal.spells import first_day, spells
 
 FURTHEST = 3660
 """Days ahead that can be asked for."""
@@ -19,11 +25,14 @@ FURTHEST = 3660
 
 def flags(session: Session, given: Namespace) -> int:
     """Every flag on a date, gravest first; exit 1 with --fail-on when one as grave stands."""
+    if given.history:
+        return _past_flags(session, given)
+    if given.since is not None or given.until is not None:
+        return trouble("--since and --until go with --history; one date is judged with --as-of.")
     as_of = given.as_of or session.today
     standing = session.standing(as_of)
-    if given.zone is not None and given.zone not in standing.lawn.zone_names:
-        near = nearest(given.zone, standing.lawn.zone_names)
-        return trouble(f"no zone is called {given.zone}.{f' Did you mean {near}?' if near else ''}")
+    if not _has_zone(standing.lawn, given.zone):
+        return UNUSABLE
     found = [*standing.flags, *(standing.hidden if given.all else ())]
     found = [flag for flag in found if given.zone is None or not flag.zones or given.zone in flag.zones]
     if given.json:
@@ -37,6 +46,42 @@ def flags(session: Session, given: Namespace) -> int:
             show(f"Nothing stands on {as_of.isoformat()}.")
     limit = Level(given.fail_on).gravity if given.fail_on else None
     return STANDS if limit is not None and any(f.level.gravity >= limit and not f.hidden for f in found) else DONE
+
+
+def _past_flags(session: Session, given: Namespace) -> int:
+    """Every flag that stood at any time, oldest first."""
+    if given.as_of is not None or given.all or given.fail_on is not None:
+        return trouble("--history tells of all flags at all times: --as-of, --all and --fail-on do not go with it.")
+    until: date = given.until or session.today
+    since: date | None = given.since
+    if since is not None and since > until:
+        return trouble(f"--since {since.isoformat()} lies after --until {until.isoformat()}.")
+    if not _has_zone(session.history.lawn(until), given.zone):
+        return UNUSABLE
+    found = spells(session.history, until, since, None if given.zone is None else (given.zone,))
+    if given.json:
+        begun = since or first_day(session.history)
+        show_json(
+            {
+                "as_of": until.isoformat(),
+                "since": begun.isoformat() if begun else None,
+                "flags": [spell_json(spell) for spell in found],
+            }
+        )
+        return DONE
+    for spell in found:
+        show(spell_text(spell, until) + "\n")
+    show(spells_total(found, until, since))
+    return DONE
+
+
+def _has_zone(lawn: Lawn, zone: str | None) -> bool:
+    """Whether the lawn has that zone, where one was named; says so if not."""
+    if zone is None or zone in lawn.zone_names:
+        return True
+    near = nearest(zone, lawn.zone_names)
+    trouble(f"no zone is called {zone}.{f' Did you mean {near}?' if near else ''}")
+    return False
 
 
 def due(session: Session, given: Namespace) -> int:
@@ -68,5 +113,12 @@ def rules(session: Session, given: Namespace) -> int:
         off = "  switched off" if rule["off"] else ""
         show(f"{rule['id']}  {' '.join(rule['levels'])}  {rule['says']}{off}")
         if rule["numbers"]:
-            show(table((f"    {n['name']}", n["words"], n["origin"], n["says"]) for n in rule["numbers"]))
+            show(table(_number(number) for number in rule["numbers"]))
+    show("A number is set with `swardbook set RULE NAME VALUE`; the value `default` takes your own back.")
     return DONE
+
+
+def _number(number: dict[str, Any]) -> tuple[str, ...]:
+    """Name, value, whose it is, the range, how the default is known, what it is for."""
+    whose = f"{number['origin']}, default {number['default_words']}" if number["origin"] == YOURS else number["origin"]
+    return f"    {number['name']}", number["words"], whose, number["range_words"], number["basis"]["kind"], number["says"]

@@ -49,6 +49,7 @@ WEEDS: tuple[Active, ...] = (
         "triclopyr", Use.WEED, "HRAC 4", FROM_MEMORY,
         28, judgment("21 days is from memory; a week added"),
         0, 4, judgment("2 to 3 mowings is from memory; one added"), True,
+        aliases=("triclopyr ester", "triclopyr amine"),
         repeat_days=Span(28, 28), repeat_basis=FROM_MEMORY, max_per_year=2, year_basis=_TWO_A_YEAR,
     ),
     Active(

@@ -10,12 +10,14 @@ from journal.facts.feeding import (
     MOST_SOLUBLE_NEW,
     MOST_SOLUBLE_NEW_BASIS,
 )
+from journal.facts.house_feeding_care import CARE
 from journal.facts.number import Number
 from journal.facts.sources import judgment, published
 
 _SIX_TO_EIGHT = practice("every 6 to 8 weeks; no bulletin confirms it, some say none from June to August")
 _STEP = judgment("never before the gap that feed-too-soon asks", "virginia-2003")
 _SLOW = judgment("by the slow-release share of the nitrogen", "virginia-2003", "purdue-fall-n", "purdue-ay22")
+_FOLLOW_UP = published("kstate-calendar", note="half a pound of nitrogen a month after sowing")
 
 FEEDING: tuple[Number, ...] = (
     Number("feed-overdue", "step-days", 42, "d", 14, 180, _SIX_TO_EIGHT, "step opens, under 15 % slow"),
@@ -40,6 +42,21 @@ FEEDING: tuple[Number, ...] = (
     Number("feed-too-soon", "days-80", 84, "d", 7, 240, _SLOW, "gap after a full feeding, 80 % slow and more"),
     Number("feed-too-soon", "full-dose", g_per_m2(0.9), "g/m2", g_per_m2(0.3), g_per_m2(1.5),
            published("pennsylvania-6813", "umd-schedule"), "a full feeding of nitrogen; less shortens the gap"),
+    Number("feed-too-soon", "light", g_per_m2(0.5), "g/m2", 0, g_per_m2(0.9), _FOLLOW_UP,
+           "one feeding of no more may come sooner on new grass"),
+    Number("feed-too-soon", "light-from-day", 28, "d", 14, 90, _FOLLOW_UP, "from day, after sowing"),
+    Number("feed-too-soon", "light-to-day", 56, "d", 14, 120, judgment("four to six weeks, and four to eight, are said",
+           "kstate-calendar"), "to day"),
+    Number("feed-too-soon", "stands-days", 60, "d", 1, 60, judgment(), "stands no longer than"),
+    Number("seedling-feed", "open-day", 28, "d", 14, 90, _FOLLOW_UP, "opens on day, after sowing"),
+    Number("seedling-feed", "late-day", 45, "d", 21, 120, judgment("one month is printed; four to eight weeks are said",
+           "kstate-calendar"), "late after day"),
+    Number("seedling-feed", "to-day", 70, "d", 28, 150, judgment("then the usual feedings begin"), "to day"),
+    Number("seedling-feed", "counts-from-day", 21, "d", 1, 60, judgment(), "a feeding counts from day"),
+    Number("seedling-feed", "after-starter-days", 28, "d", 0, 90, _FOLLOW_UP, "so long after a starter"),
+    Number("seedling-feed", "before-end-days", 7, "d", 0, 60, judgment(), "not in the last days of growth"),
+    Number("seedling-feed", "most", g_per_m2(0.5), "g/m2", g_per_m2(0.2), g_per_m2(0.9), _FOLLOW_UP,
+           "nitrogen, at most"),
     Number("feed-dose", "most", MOST, "g/m2", g_per_m2(0.2), g_per_m2(1.5), MOST_BASIS,
            "a note above this much nitrogen at once"),
     Number("feed-dose", "most-soluble", MOST_SOLUBLE, "g/m2", g_per_m2(0.2), g_per_m2(1.5), MOST_SOLUBLE_BASIS,
@@ -53,4 +70,5 @@ FEEDING: tuple[Number, ...] = (
     Number("feed-dose", "slow-share", 50, "%", 0, 100, judgment(), "mostly slow from"),
     Number("feed-year", "loss", g_per_m2(4), "g/m2", g_per_m2(1), g_per_m2(6),
            judgment("no cool-season programme seen prints so much"), "a loss above this much nitrogen in a year"),
+    *CARE,
 )  # fmt: skip

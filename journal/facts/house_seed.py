@@ -6,6 +6,13 @@ from journal.facts.number import Number
 from journal.facts.sources import judgment, published
 
 _DAMP = published("ncsu-seeding", "isu-watering", "nebraska-lifeline", note="one to three times a day are printed")
+_SEASON = published(
+    "osu-ec1550",
+    "kstate-fall",
+    note="6 to 8 weeks of growth are printed; 45 days before first frost is said too, of another end",
+)
+_OFF_RATE = judgment("a quarter beside the published range", "kstate-fall")
+_FESCUE = published("cornell-rates", "nebraska-acreage", note="85 to 95 % is printed; fewer make clumps")
 _STARTER = practice("a starter at seeding; publications want it only where a soil test or the law allows")
 
 SEED: tuple[Number, ...] = (
@@ -38,4 +45,48 @@ SEED: tuple[Number, ...] = (
     Number("starter-wrong", "to-day", 27, "d", 7, 60, _STARTER, "to day"),
     Number("seed-over-residue", "split-days", 90, "d", 14, 180, published("label-40896"),
            "a second use within is a split"),
+    Number("seed-two-kinds", "sowings", 2, "x", 1, 10, judgment(), "meant so after sowings in as many years"),
+    Number("seed-short-season", "loss-days", 42, "d", 14, 120, _SEASON, "a loss with less growth left than"),
+    Number("seed-short-season", "note-days", 56, "d", 14, 150, _SEASON, "a note with less growth left than"),
+    Number("seed-short-season", "bluegrass-days", 7, "d", 0, 28,
+           published("ncsu-seeding", note="bluegrass takes 7 to 14 days longer; the low end"),
+           "more, with half or more bluegrass"),
+    Number("seed-short-season", "stands-days", 60, "d", 7, 60, judgment(), "stands, while grass still grows, for"),
+    Number("seed-short-season", "spring-days", 30, "d", 0, 60, judgment(), "asked for again in spring, for"),
+    Number("seed-season", "stands-days", 60, "d", 7, 60, judgment(), "stands at most"),
+    Number("seed-season", "rye-share", 10, "%", 1, 100, judgment("less than that leaves no gaps"),
+           "dormant ryegrass is told of from a share of"),
+    Number("seed-rate", "over", 1.25, "x", 1, 3, _OFF_RATE, "too much above so many times the high rate"),
+    Number("seed-rate", "under", 0.75, "x", 0.1, 1, _OFF_RATE, "too little below so many times the low rate"),
+    Number("seed-rate", "loss", 2, "x", 1.1, 5,
+           judgment("crowded seedlings are prone to disease", "kstate-fall"),
+           "a loss above so many times the high rate"),
+    Number("seed-rate", "dormant", 1.5, "x", 1, 3, memory("1.1 to 1.5 times the rate is common for dormant seed"),
+           "dormant seed may have so many times the high rate"),
+    Number("seed-rate", "stands-days", 60, "d", 7, 60, judgment(), "stands at most"),
+    Number("seed-unopened", "before-days", 14, "d", 1, 60, practice("the soil is opened shortly before sowing"),
+           "opened within so many days before"),
+    Number("seed-unopened", "stands-days", 30, "d", 7, 60, judgment(), "stands at most"),
+    Number("seed-mix", "weed", 0.3, "%", 0, 5, published("lsu-best-buy", note="state limits are looser, up to 2 %"),
+           "weed seed above"),
+    Number("seed-mix", "crop", 0.5, "%", 0, 5, published("lsu-best-buy", note="state limits are looser, up to 5 %"),
+           "other crop seed above"),
+    Number("seed-mix", "tested-days", 456, "d", 90, 1095,
+           published("kentucky-germination", note="15 months for cool-season grass"), "test older than"),
+    Number("seed-mix", "fescue-low", 50, "%", 0, 100, _FESCUE, "tall fescue with bluegrass is patchy from"),
+    Number("seed-mix", "fescue-high", 85, "%", 0, 100, _FESCUE, "to below"),
+    Number("seed-mix", "patchy", 1, "%", 0, 20,
+           judgment("coarse annual ryegrass and light rough bluegrass show", "psu-right-seed", "courier-reseeding"),
+           "annual ryegrass or rough bluegrass from"),
+    Number("seed-mix", "stands-days", 60, "d", 7, 60, judgment(), "stands at most"),
+    Number("seedbed-traffic", "often", 3, "x", 1, 20, judgment(), "a loss from the sighting of that number"),
+    Number("seedbed-traffic", "within-days", 7, "d", 1, 28, judgment(), "within"),
+    Number("seedbed-traffic", "stands-days", 14, "d", 1, 60, practice(), "stands at most"),
+    Number("not-emerged", "days", 21, "d", 7, 60,
+           published("isu-watering", note="most come up in 2 to 3 weeks in soil of 55 F or more"), "late from day"),
+    Number("not-emerged", "days-bluegrass", 28, "d", 7, 60, memory("bluegrass takes 14 to 28 days"),
+           "late from day, with bluegrass in the mix"),
+    Number("seed-wash", "rain", mm(1), "mm", mm(0.25), mm(6), judgment(), "rain in a day that may move seed"),
+    Number("seed-wash", "to-day", 14, "d", 1, 28, judgment("until roots hold"), "to day"),
+    Number("seed-wash", "stands-days", 14, "d", 1, 60, judgment(), "stands at most"),
 )  # fmt: skip

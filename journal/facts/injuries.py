@@ -10,12 +10,17 @@ from journal.facts.sources import published
 
 @dataclass(frozen=True, slots=True)
 class Injury:
-    """`active` injures `grass`, both by standard name. `one_trial`: seen in one trial only, so worth a note."""
+    """`active` injures `grass`, both by standard name.
+
+    Worth a note only: seen in `one_trial`, or at a `high_rate`; of `seedlings` where the grass is not new.
+    """
 
     active: str
     grass: str
     basis: Basis
     one_trial: bool = False
+    high_rate: bool = False
+    seedlings: bool = False
 
 
 _MEMORY = memory()
@@ -25,7 +30,7 @@ _TRIAL = published("hortscience-2008", note="one trial")
 
 INJURIES: tuple[Injury, ...] = (
     Injury("mesotrione", "bentgrass", published("hortscience-2008")),
-    Injury("mesotrione", "fine fescue", published("delaware-spring", note="seedlings")),
+    Injury("mesotrione", "fine fescue", published("delaware-spring", note="seedlings"), seedlings=True),
     Injury("mesotrione", "bermudagrass", _MEMORY),
     Injury("mesotrione", "zoysiagrass", _MEMORY),
     Injury("mesotrione", "rough bluegrass", _MEMORY),
@@ -37,14 +42,14 @@ INJURIES: tuple[Injury, ...] = (
     Injury("2,4-d", "rough bluegrass", _PHENOXY),
     Injury("2,4-d", "centipedegrass", _PHENOXY),
     Injury("2,4-d", "st. augustinegrass", _PHENOXY),
-    Injury("mecoprop-p", "bentgrass", _HIGH_RATE),
-    Injury("dicamba", "bentgrass", _HIGH_RATE),
-    Injury("dicamba", "fine fescue", _HIGH_RATE),
+    Injury("mecoprop-p", "bentgrass", _HIGH_RATE, high_rate=True),
+    Injury("dicamba", "bentgrass", _HIGH_RATE, high_rate=True),
+    Injury("dicamba", "fine fescue", _HIGH_RATE, high_rate=True),
     Injury("triclopyr", "bermudagrass", _MEMORY),
     Injury("triclopyr", "bentgrass", _MEMORY),
     Injury("triclopyr", "zoysiagrass", _MEMORY),
     Injury("triclopyr", "kentucky bluegrass", _TRIAL, one_trial=True),
-    Injury("quinclorac", "bentgrass", memory("seedlings")),
+    Injury("quinclorac", "bentgrass", memory("seedlings"), seedlings=True),
     Injury("quinclorac", "fine fescue", _MEMORY),
     Injury("quinclorac", "st. augustinegrass", _MEMORY),
     Injury("quinclorac", "centipedegrass", _MEMORY),
@@ -66,4 +71,9 @@ def injured(active_name: str, lawn: Mixture) -> tuple[Injury, ...]:
     except UnknownActive:
         return ()
     here = {grass for grass, percent in shares(lawn).items() if percent >= COUNTS_FROM_PERCENT}
-    return tuple(one for one in INJURIES if one.active == name and one.grass in here)
+    return tuple(one for one in named(name) if one.grass in here)
+
+
+def named(active_name: str) -> tuple[Injury, ...]:
+    """Every grass that an active, by its standard name, is said to injure."""
+    return tuple(one for one in INJURIES if one.active == active_name)

@@ -102,10 +102,11 @@ class LocalRules:
     What may weigh how much (`holds` and `heeds` say it of each number):
     - closed days, most nitrogen and most soluble nitrogen at once, the least slow share: confirmed ones bind and may
       raise harm; others hold a feeding back, or lower an amount offered, where they are stricter, and raise nothing.
-    - the year's most, the buffer and the months of a soil test: the same.
+    - the year's most, the buffer and the months of a soil test: the same; a buffer that is not confirmed is a note.
+    - a confirmed wording on phosphorus wants a reason for it, and may raise harm.
     - sowing as a reason for phosphorus is read out of wordings; where overseeding is not named it is a judgment that
-      it is none: it turns the starter offered into plain nitrogen and raises nothing.
-    - every wording is only shown.
+      it is none: it turns the starter offered into plain nitrogen and raises a note at most.
+    - every other wording is only shown.
     """
 
     id: str
@@ -126,6 +127,8 @@ class LocalRules:
     phosphate_percent: Stated[float] | None = None
     soil_test_months: Stated[int] | None = None
     sowing: Stated[Sowing] | None = None
+    sign_hours: Stated[float] | None = None
+    """A sign goes up before a product against weeds, insects or disease, and stays for so many hours."""
     buffer_mm: Stated[float] | None = None
     buffer_careful_mm: Stated[float] | None = None
     """With a drop spreader, a deflector or a targeted spray."""
@@ -163,6 +166,7 @@ class OwnRules:
     buffer_mm: float | None = None
     soil_test_months: int | None = None
     seeding: bool | None = None
+    sign_hours: float | None = None
 
 
 _NAMELESS = LocalRules(
@@ -193,6 +197,8 @@ def laid_over(own: OwnRules, named: LocalRules | None) -> LocalRules:
         rules = replace(rules, soil_test_months=_yours(own.soil_test_months))
     if own.seeding is not None:
         rules = replace(rules, sowing=_yours(Sowing.ANY if own.seeding else Sowing.NEW))
+    if own.sign_hours is not None:
+        rules = replace(rules, sign_hours=_yours(own.sign_hours))
     return rules
 
 

@@ -45,7 +45,7 @@ def _binds(rules: LocalRules) -> str:
     return rules.binds if rules.binds is Binds.OWNERS else f"{rules.binds}: shown here, not held against a feeding"
 
 
-_SHOWN = "Distance from water, paving and the state of the ground are shown here, not watched."
+_SHOWN = "Distance from water and paving are shown here, not watched."
 
 
 def _check(rules: LocalRules) -> str:
@@ -72,6 +72,7 @@ def _in_order(rules: LocalRules, units: str) -> Iterator[tuple[str, Stated[str] 
     yield "P2O5", _worded(rules.phosphate_percent, lambda most: f"a phosphorus fertilizer has more than {most:g} %")
     yield "soil test", _worded(rules.soil_test_months, lambda months: f"counts for {months} months")
     yield "sowing", _worded(rules.sowing, str)
+    yield "sign", _worded(rules.sign_hours, lambda hours: f"stands for {hours:g} h after a treatment")
     yield "from water", _distance(rules.buffer_mm, units)
     yield "careful spread", _distance(rules.buffer_careful_mm, units, _CAREFUL)
     yield "water", rules.water

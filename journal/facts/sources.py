@@ -3,7 +3,17 @@
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from journal.facts import sources_local, sources_water, sources_weather
+from journal.facts import (
+    sources_feeding,
+    sources_label,
+    sources_local,
+    sources_mowing,
+    sources_people,
+    sources_seed,
+    sources_water,
+    sources_weather,
+    sources_weeds,
+)
 from journal.facts.citation import Basis, Citation, Known
 
 _KENT = "Univ. of Delaware Cooperative Extension, Kent County"
@@ -167,7 +177,21 @@ _TABLE: tuple[tuple[str, str, str, int | None, str], ...] = (
 )  # fmt: skip
 
 CITATIONS: Mapping[str, Citation] = MappingProxyType(
-    {row[0]: Citation(*row) for row in (*_TABLE, *sources_water.ROWS, *sources_local.ROWS, *sources_weather.ROWS)}
+    {
+        row[0]: Citation(*row)
+        for row in (
+            *_TABLE,
+            *sources_water.ROWS,
+            *sources_local.ROWS,
+            *sources_feeding.ROWS,
+            *sources_label.ROWS,
+            *sources_mowing.ROWS,
+            *sources_people.ROWS,
+            *sources_seed.ROWS,
+            *sources_weather.ROWS,
+            *sources_weeds.ROWS,
+        )
+    }
 )
 
 

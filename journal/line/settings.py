@@ -8,6 +8,7 @@ from typing import Any
 
 from journal.facts.grasses import UnknownGrass, grass
 from journal.facts.house import NUMBERS, number, numbers
+from journal.facts.number import Number
 from journal.line.bounds import check_bounds
 from journal.line.name import find_name, new_name
 from journal.line.reading import Span
@@ -15,11 +16,11 @@ from journal.line.token import Token
 from journal.line.when import Lean, Phrase, Reckoning, find_date
 from journal.line.words import neat
 from journal.record.clean import LONGEST_LINE, clean
-from journal.record.fold import OFF, keys, read_fact, term_of
+from journal.record.fold import OFF, USUAL, keys, read_fact, term_of
 from journal.record.lawn import WHOLE, Lawn
-from journal.record.quantity import looks_like_quantity, parse, parse_as
+from journal.record.quantity import in_unit, looks_like_quantity, parse, parse_as, plain
 from journal.record.refusal import Refusal, nearest
-from journal.record.unit import UNITS, Dimension
+from journal.record.unit import UNITS, Dimension, unit_for
 
 SHORT = {"zone": "area", "product": "kind"}
 """The key that may be left out right after the name."""
@@ -207,7 +208,7 @@ def check_lawn(values: list[tuple[str, str]], lawn: Lawn, today: date) -> None:
         raise Refusal("growth", "begins and ends on the same day.")
     if growth and growth[0] > growth[1] and (latitude is None or latitude >= 0):
         raise Refusal("growth", "ends before it begins; that is so only south of the equator (latitude below 0).")
-    for key in ("kept_since", "renovated"):
+    for key in ("kept_since", "renovated", "treatments_since"):
         if found.get(key) and found[key] > today:
             raise Refusal(key, "lies ahead.")
 
@@ -247,7 +248,12 @@ def _threshold(tokens: list[Token], facts: Facts, units: str) -> None:
 
 
 def threshold_text(rule: str, name: str, text: str, units: str = "us") -> str:
-    """The value of a house number with its unit, checked against its range. Raises Refusal outside it."""
+    """The value of a house number with its unit, checked against its range; `default` takes the owner's own back.
+
+    Raises Refusal outside the range.
+    """
+    if text.strip().casefold() == USUAL:
+        return USUAL
     known = number(rule, name)
     dimension = next(d for d in Dimension if d.value == known.unit)
     try:
@@ -259,10 +265,21 @@ def threshold_text(rule: str, name: str, text: str, units: str = "us") -> str:
         whole += UNITS[known.unit].name
     if quantity.dimension not in (dimension, Dimension.NUMBER):
         raise Refusal(text, f"{rule} {name} is given like {neat(known.default, dimension, units).replace(' ', '')}.")
-    if not known.allows(parse_as(whole, dimension).value):
+    value = parse_as(whole, dimension).value
+    if not known.allows(value) and _shown(value, dimension, units) not in _ends(known, dimension, units):
         low, high = (neat(v, dimension, units) for v in (known.low, known.high))
-        raise Refusal(text, f"{rule} {name} may be {low} to {high}.")
+        default = neat(known.default, dimension, units)
+        raise Refusal(text, f"{rule} {name} may be {low} to {high}; `default` is {default}.")
     return whole
+
+
+def _ends(known: Number, dimension: Dimension, units: str) -> tuple[str, str]:
+    """Both ends of the range as the book shows them: what is shown may be typed, whatever was rounded."""
+    return _shown(known.low, dimension, units), _shown(known.high, dimension, units)
+
+
+def _shown(value: float, dimension: Dimension, units: str) -> str:
+    return plain(in_unit(value, unit_for(dimension, units)), 3)
 
 
 RULES: tuple[str, ...] = tuple(dict.fromkeys(n.rule for n in NUMBERS))

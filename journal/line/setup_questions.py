@@ -1,16 +1,18 @@
-"""The guided set-up: five questions at most, each with a default that Enter takes."""
+"""The guided set-up: six questions at most, each with a default that Enter takes."""
 
 import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 
 from journal.line.name import new_name
 from journal.line.settings import check_fact
 from journal.line.token import words
-from journal.line.when import Reckoning, find_date
+from journal.line.when import Reckoning, When, find_date
 from journal.record.clean import clean
+from journal.record.entry import Entry
 from journal.record.kinds.setting import Setting
+from journal.record.kinds.treatment import UNKNOWN, Treatment
 from journal.record.refusal import Refusal
 
 Facts = tuple[tuple[str, str, str, str], ...]
@@ -112,6 +114,44 @@ def _grass(answer: str) -> Facts:
     return _lawn("grass")("unknown" if text.casefold().strip(" .!?") in _NO_IDEA else text)
 
 
+_NOTHING = ("no", "none", "nothing", "never", "nope", "n")
+_ASKED_DAYS = 365
+"""The last question asks about a year."""
+
+
+def _treated(units: str) -> Callable[[str], Facts]:
+    """Only looks whether it can be read; what it makes hangs on the day."""
+
+    def read(answer: str) -> Facts:
+        _treated_when(answer, _ANY_DAY, units)
+        return ()
+
+    return read
+
+
+def _treated_when(answer: str, today: date, units: str) -> When | None:
+    """The day of a treatment; None for a no, and for an answer that leaves it open. Raises Refusal."""
+    text = clean(answer).strip(" .!?")
+    if text.casefold() in (*_NOTHING, "skip", *_NO_IDEA):
+        return None
+    tokens = words(text)
+    found = find_date(tokens, 0, Reckoning(today, units != "metric")) if tokens else None
+    if found is None or found.used != len(tokens):
+        word = tokens[found.used if found else 0].text if tokens else answer
+        raise Refusal(word, "a no, a day like in april or 2026-04-15, or skip.")
+    if found.date > today:
+        raise Refusal(text, "that day is still to come.")
+    return found
+
+
+def _known_since(answer: str, today: date, units: str) -> Facts:
+    """From which day on all treatments are written down, where the last question was answered."""
+    text = clean(answer).strip(" .!?").casefold()
+    if text not in _NOTHING and _treated_when(answer, today, units) is None:
+        return ()
+    return (("lawn", "", "treatments_since", f"{today - timedelta(_ASKED_DAYS)}"),)
+
+
 def questions(units: str) -> tuple[Question, ...]:
     """The questions, with `units` (us or metric) as the guess."""
     metric = units == "metric"
@@ -126,12 +166,27 @@ def questions(units: str) -> tuple[Question, ...]:
                  "skip", "05-06 10-05", _frost),
         Question("grass", "Which grasses? `unknown` is a fair answer.", "For heights of cut and how long seed takes.",
                  "unknown", "kentucky bluegrass, perennial ryegrass", _grass),
+        Question("treated", "Anything put down for weeds or insects in the last 12 months, and about when?",
+                 "Seed waits for what lies in the soil. `no`, a day or a month, or `skip`.",
+                 "skip", "in april", _treated(units)),
     )  # fmt: skip
+
+
+def entries_from_answers(answers: Mapping[str, str], today: date, units: str = "us") -> tuple[Entry, ...]:
+    """The settings that the answers make, and the treatment of an unknown product that the last one tells of."""
+    settings = settings_from_answers(answers, today, units)
+    told = _treated_when(answers.get("treated") or "skip", today, answers.get("units") or units)
+    if told is None:
+        return settings
+    zones = tuple(setting.name for setting in settings if setting.what == "zone")
+    return (*settings, Treatment(date=told.date, about=True, zones=zones, product=UNKNOWN))
 
 
 def settings_from_answers(answers: Mapping[str, str], today: date, units: str = "us") -> tuple[Setting, ...]:
     """The settings that the answers make; a question without an answer takes its default. Raises Refusal."""
-    facts = [fact for q in questions(answers.get("units") or units) for fact in q.read(answers.get(q.key) or q.default)]
+    units = answers.get("units") or units
+    facts = [fact for q in questions(units) for fact in q.read(answers.get(q.key) or q.default)]
+    facts += _known_since(answers.get("treated") or "skip", today, units)
     order = dict.fromkeys((what, name) for what, name, _, _ in facts)
     return tuple(
         Setting(

@@ -164,3 +164,7 @@ def _held(past: Past, hold: Hold, opens: date) -> str:
             return f"sowing meant for {day}: starter then"
         case Held.HOT:
             return "a hot week: wait for cooler days"
+        case Held.HOT_DAY:
+            return "a hot day: feed on a cooler one"
+        case Held.COLD:
+            return "frozen by the weather on file: wait for milder days"

@@ -13,30 +13,20 @@ from journal.plan.measure import depth
 from journal.plan.offer import Offer
 from journal.plan.stage import ago, said
 from journal.plan.step import State
-from journal.reckon.dose import doses
-from journal.reckon.root_zone import ROOT_ZONE, Balance, balance
+from journal.reckon.root_zone import ROOT_ZONE, Balance, balance, tight_mm
 from journal.reckon.soaking import Cycles, cycles_on, most_mm
-from journal.record.entry import Entry
-from journal.record.kinds.feeding import Feeding
-from journal.record.kinds.treatment import Treatment
+from journal.reckon.threshold import in_force
+from journal.reckon.watering import HOLDS, held, water_from
 from journal.record.kinds.weather import Weather
 from journal.record.lawn import Lawn
 from journal.record.zone import Zone
-from journal.season.growth import GROWING, frozen_open, growing, season_at_hand
+from journal.season.growth import GROWING, frozen_open, growing
 from journal.season.history import Past
 from journal.season.stand import STAND, new_grass
 from journal.season.water import water_days
 
 KEEPS_DAYS, KEEPS_NEEDS = 14, 7
 """An owner who kept temperatures on 7 of the last 14 days is told what is lacking to go by them: judgment."""
-
-LATE_AFTER_DAYS = 2
-"""It is late no sooner than so many days after it opened: judgment."""
-
-DRY_DAYS = 30
-"""No label keeps water off for longer."""
-
-_DAY_MIN = 1440
 
 LONGEST_RUN = 1440
 """Minutes of one entry of watering."""
@@ -45,7 +35,7 @@ PAUSE_STEP = 5
 """Pauses are given in steps of so many minutes."""
 
 
-@step("water", watches=(*STAND, *GROWING, *ROOT_ZONE, Treatment, Feeding))
+@step("water", watches=(*STAND, *GROWING, *ROOT_ZONE, *HOLDS))
 def water(past: Past) -> Offer | None:
     """On the morning of the day on which half of what the roots can draw will be used; late from three quarters on.
 
@@ -64,46 +54,14 @@ def water(past: Past) -> Offer | None:
 def _kept_off(past: Past, offer: Offer) -> Offer:
     """The offer, or in its place the reason for which nothing is watered yet on the day it would open."""
     opens = max(offer.earliest or past.date, past.date)
-    held = [(day, why) for day, why in (_frost(past), _label(past)) if day is not None and day > opens]
-    if not held or offer.earliest is None:
+    keeps = [(day, why) for day, why in held(past) if day > opens]
+    if not keeps or offer.earliest is None:
         return offer
-    day, why = max(held)
+    day, why = max(keeps)
     return Offer(
         state=State.WAITING, earliest=day, why=offer.why,
         waits_for=f"{why}; water then, if no rain falls",
     )  # fmt: skip
-
-
-def _frost(past: Past) -> tuple[date | None, str]:
-    """The average last frost of the season at hand; None where it lies before that season, or isn't known."""
-    window, frost = season_at_hand(past), past.lawn.last_frost
-    if window is None or frost is None:
-        return None, ""
-    day = next((day for day in (frost.on(window[0].year), frost.on(window[1].year)) if day >= window[0]), None)
-    if day is None or day > window[1]:
-        return None, ""
-    return day, "the average last frost"
-
-
-def _label(past: Past) -> tuple[date | None, str]:
-    """The first morning on which every label lets water fall on what was put down."""
-    since = past.day - DRY_DAYS
-    found: list[tuple[date, str]] = []
-    entries: list[Entry] = [*past[Treatment].since(since), *past[Feeding].since(since)]
-    for entry in entries:
-        for dose in doses(entry):
-            product = past.lawn.product(dose.product)
-            minutes = product.label.rain_free_min if product else None
-            if minutes:
-                day = entry.date + timedelta(1 + math.floor(minutes / _DAY_MIN))
-                found.append((day, f"{dose.product} is to stay dry by its label, to {said(day, past)}"))
-    return max(found, default=(None, ""))
-
-
-def _since(past: Past, since: date) -> date:
-    """The day from which on it could be watered, of an account that was used up from that day on."""
-    held = [day for day, _ in (_frost(past), _label(past)) if day is not None and day <= past.date]
-    return max([since, *held])
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,13 +75,13 @@ class _Account:
 
     @property
     def tight_mm(self) -> float:
-        """From here on it is late: halfway between what may be missing and all."""
-        return (self.allowed_mm + self.total_mm) / 2
+        """From here on it is late."""
+        return tight_mm(self.allowed_mm, self.total_mm)
 
-    def spare(self, a_day: float | None) -> timedelta:
+    def spare(self, a_day: float | None, late_after: int) -> timedelta:
         """Whole days, at that use, from what may be missing until it is late: never fewer than until it can be."""
         days = math.floor((self.tight_mm - self.allowed_mm) / a_day) if a_day else 0
-        return timedelta(max(days, LATE_AFTER_DAYS - 1))
+        return timedelta(max(days, late_after - 1))
 
 
 def _lacking(past: Past, why: str) -> Offer | None:
@@ -137,7 +95,9 @@ def _lacking(past: Past, why: str) -> Offer | None:
 def _due(past: Past, zone: Zone, account: _Account, stands: Balance) -> Offer:
     why, a_day = _why(past, stands, account), stands.et_mm_a_day
     if stands.reached is not None:
-        return _open(past, zone, account, _since(past, stands.reached), a_day, why)
+        return _open(past, zone, account, water_from(past, stands.reached), a_day, why)
+    if stands.short is not None and not water_days(past, past.day, past.day):
+        return _open(past, zone, account, water_from(past, stands.short), a_day, why)
     if not a_day:
         return Offer(state=State.WAITING, why=why, waits_for="three days of temperatures in the last week")
     tomorrow = past.date + timedelta(1)
@@ -150,16 +110,17 @@ def _due(past: Past, zone: Zone, account: _Account, stands: Balance) -> Offer:
     amount, verb = _run(zone, past.lawn, min(account.total_mm, account.deficit_mm + more))
     when = "tomorrow morning" if opens == tomorrow else f"about {said(opens, past)}, in the morning"
     return Offer(
-        state=State.WAITING, earliest=opens, best=(opens, opens), latest=opens + account.spare(a_day), why=why,
-        waits_for=f"{when}, if no rain falls", amount=amount, verb=verb,
+        state=State.WAITING, earliest=opens, best=(opens, opens),
+        latest=opens + account.spare(a_day, _late_after(past)), why=why, waits_for=f"{when}, if no rain falls",
+        amount=amount, verb=verb,
     )  # fmt: skip
 
 
 def _open(past: Past, zone: Zone, account: _Account, since: date, a_day: float | None, why: str) -> Offer:
     """To be watered today, since that day."""
     amount, verb = _run(zone, past.lawn, account.deficit_mm)
-    late = account.deficit_mm >= account.tight_mm and (past.date - since).days >= LATE_AFTER_DAYS
-    latest = since + account.spare(a_day)
+    late = account.deficit_mm >= account.tight_mm and (past.date - since).days >= _late_after(past)
+    latest = since + account.spare(a_day, _late_after(past))
     return Offer(
         state=State.LATE if late else State.OPEN,
         earliest=since,
@@ -169,6 +130,10 @@ def _open(past: Past, zone: Zone, account: _Account, since: date, a_day: float |
         amount=amount,
         verb=verb,
     )
+
+
+def _late_after(past: Past) -> int:
+    return round(in_force(past.lawn, "water-deficit", "days"))
 
 
 def _why(past: Past, stands: Balance, account: _Account) -> str:

@@ -1,10 +1,12 @@
 """Zones that share an offer become one step: one amount in all, one line."""
 
 from collections.abc import Iterable
+from dataclasses import replace
 
 from journal.plan.measure import mass, mass_rate, rounded_mass
 from journal.plan.offer import Offer, Spread
 from journal.plan.step import Step
+from journal.reckon.near_water import wants_edge
 from journal.record.lawn import Lawn
 
 
@@ -12,8 +14,16 @@ def merged(name: str, offers: Iterable[tuple[str, Offer]], lawn: Lawn) -> tuple[
     """Steps of that name from (zone, offer) pairs; equal offers together, in the order in which they came."""
     together: dict[Offer, list[str]] = {}
     for zone, offer in offers:
-        together.setdefault(offer, []).append(zone)
+        together.setdefault(_edged(offer, zone, lawn), []).append(zone)
     return tuple(_step(name, tuple(zones), offer, lawn) for offer, zones in together.items())
+
+
+def _edged(offer: Offer, zone: str, lawn: Lawn) -> Offer:
+    """A feeding beside water says that the edge is kept, on the line and in words: without it, it is asked for."""
+    if offer.spread is None or not offer.verb.startswith("feed ") or not wants_edge(lawn, zone):
+        return offer
+    words = "; ".join(filter(None, (offer.amount, "leave out the strip along the water")))
+    return replace(offer, amount=words, tail=" ".join(filter(None, (offer.tail, "edge kept"))))
 
 
 def _step(name: str, zones: tuple[str, ...], offer: Offer, lawn: Lawn) -> Step:
@@ -21,7 +31,7 @@ def _step(name: str, zones: tuple[str, ...], offer: Offer, lawn: Lawn) -> Step:
     if offer.spread is not None:
         amount, measure = _dose(offer.spread, zones, lawn)
         amount = f"{amount}; {offer.amount}" if offer.amount else amount
-    words = (offer.verb, measure, " ".join(zones), offer.tail)
+    words = (offer.verb, measure, "" if offer.whole_lawn else " ".join(zones), offer.tail)
     return Step(
         step=name,
         zones=zones,

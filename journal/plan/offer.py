@@ -37,3 +37,5 @@ class Offer:
     tail: str = ""
     spread: Spread | None = None
     meant: date | None = None
+    whole_lawn: bool = False
+    """Whether its line names no zone: it is done once for all."""

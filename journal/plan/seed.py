@@ -9,38 +9,30 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from journal.facts.grasses import grass
-from journal.facts.mixture import bluegrass_percent, is_unknown, shares
 from journal.plan.declare import step
 from journal.plan.offer import Offer, Spread
-from journal.plan.stage import MUCH_BLUEGRASS, STAGE, new_stand, said
+from journal.plan.stage import STAGE, new_stand, said
 from journal.plan.step import State
 from journal.reckon.feedings import last_feeding
 from journal.reckon.residue import RESIDUES, Residue, residues
-from journal.reckon.seeding import bulk_rate_g_per_m2
+from journal.reckon.seed_season import LATE_SPRING, LATE_SUMMER, SUMMER, growth_wanted, slower
+from journal.reckon.seeding import sowing_rate
 from journal.reckon.starter import is_plain_starter, phosphorus_barred
 from journal.reckon.threshold import in_force
-from journal.record.day import MonthDay
 from journal.record.kinds.intention import Intention
 from journal.record.kinds.soil import SoilTest
 from journal.record.product import Product
-from journal.record.unit import Dimension
 from journal.season.growth import in_season, season, season_before
 from journal.season.history import Past
 from journal.season.stand import grass_mix, intentions, mix_of, sown
 
-BEST_FROM, BEST_TO, LATEST = 87, 56, 42
-"""Days before growth ends. Six to eight weeks of growth are wanted: Oregon State Univ. Extension, EC 1550, 2022."""
-
-BLUEGRASS_EARLIER = 7
-"""Bluegrass is slower: a week, the low end of what is printed."""
+BEST_FROM = 87
+"""Days before growth ends from which on it is late summer: with growth to 10 November, 15 August."""
 
 EARLY_DAYS = 56
 """A sowing so long before the day it was meant for still is the one that was meant: judgment."""
 
-NOT_BEFORE = MonthDay(8, 11)
-LAST_OF_SPRING = MonthDay(5, 19)
-SUMMER_FROM = MonthDay(6, 1)
+LAST_OF_SPRING = LATE_SPRING.shifted(-1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -176,27 +168,10 @@ def _product(past: Past, meant: Intention | None) -> Product | None:
 
 
 def _spread(product: Product | None, mix: Mapping[str, float]) -> Spread | None:
-    """The middle of the label's range, else of what is published for overseeding each grass of the mix."""
-    if product is None:
+    rate = sowing_rate(product, mix) if product else None
+    if product is None or rate is None:
         return None
-    if product.rate and product.rate.dimension is Dimension.MASS_RATE:
-        bulk = bulk_rate_g_per_m2((product.rate.low + product.rate.high) / 2, product)
-        return None if bulk is None else Spread(product, bulk, "label")
-    published = _published_rate(mix)
-    return None if published is None else Spread(product, published, "overseeding")
-
-
-def _published_rate(mix: Mapping[str, float]) -> float | None:
-    if is_unknown(mix):
-        return None
-    total = weight = 0.0
-    for name, percent in shares(mix).items():
-        span = grass(name).overseed_rate_g_per_m2
-        if span is None:
-            return None
-        total += percent * (span.low + span.high) / 2
-        weight += percent
-    return total / weight if weight else None
+    return Spread(product, rate.g_per_m2, "label" if rate.by_label else "overseeding")
 
 
 def _window(past: Past, target: date | None, mix: Mapping[str, float]) -> _Season | None:
@@ -209,10 +184,10 @@ def _window(past: Past, target: date | None, mix: Mapping[str, float]) -> _Seaso
         before = season_before(lawn, target)
         first = before[1] + timedelta(1) if before else target
         return _Season(first, (target, target), growth[0] - timedelta(1), "dormant")
-    if target is not None and target < in_season(lawn, growth, SUMMER_FROM):
+    if target is not None and target < in_season(lawn, growth, SUMMER[0]):
         last = in_season(lawn, growth, LAST_OF_SPRING)
         return _Season(growth[0], (min(target, last), min(target + timedelta(7), last)), last)
-    early = timedelta(BLUEGRASS_EARLIER if bluegrass_percent(mix) >= MUCH_BLUEGRASS else 0)
-    end = growth[1]
-    opens = max(end - timedelta(BEST_FROM) - early, in_season(lawn, growth, NOT_BEFORE))
-    return _Season(opens, (opens, end - timedelta(BEST_TO) - early), end - timedelta(LATEST) - early)
+    end, good = growth[1], timedelta(growth_wanted(lawn, mix, "note-days"))
+    opens = max(end - timedelta(BEST_FROM + slower(lawn, mix)), in_season(lawn, growth, LATE_SUMMER))
+    least = timedelta(growth_wanted(lawn, mix, "loss-days"))
+    return _Season(opens, (opens, max(opens, end - good)), end - least)

@@ -4,9 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from journal.facts.mixture import bluegrass_percent, has_bluegrass
-from journal.facts.rounding import reaches
-from journal.reckon.threshold import in_force
+from journal.facts.mixture import has_bluegrass
 from journal.record.day import spoken
 from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.seeding import Seeding
@@ -29,8 +27,6 @@ STAGE = (Seeding, Mowing, Height)
 SHOWN_DAYS = 28
 """So long what is finished stays in the plan: from day 56 on, or from when the lawn was established."""
 
-MUCH_BLUEGRASS = 50.0
-
 
 @dataclass(frozen=True, slots=True)
 class NewStand:
@@ -50,11 +46,6 @@ class NewStand:
     def is_news(self) -> bool:
         """Whether its finished steps still belong into the plan."""
         return self.age < SEEDBED_DAYS + SHOWN_DAYS
-
-    @property
-    def much_bluegrass(self) -> bool:
-        """Whether half of it or more is Kentucky bluegrass."""
-        return bluegrass_percent(self.mix) >= MUCH_BLUEGRASS
 
     def on_day(self, days: int) -> date:
         """The date of day `days`."""
@@ -99,21 +90,6 @@ def established_on(past: Past, stand: NewStand) -> date | None:
         third = max(stand.on_day(SEEDBED_DAYS), mowings[NEW_GRASS_MOWINGS - 1])
         done = min(third, stand.on_day(NEW_GRASS_MOST_DAYS))
     return done if done <= past.date else None
-
-
-def tall_enough(past: Past, stand: NewStand) -> Height | None:
-    """The first measurement, from day 14 on, that lets it be cut before its day: 3.5 in or more."""
-    enough = in_force(past.lawn, "mow-first-early", "height")
-    from_day = stand.zero.toordinal() + round(in_force(past.lawn, "mow-first-early", "height-from-day"))
-    seen = past[Height].since(from_day)
-    return next((h for h in seen if h.height_mm is not None and reaches(h.height_mm, enough)), None)
-
-
-def first_cut(past: Past, stand: NewStand) -> Mowing | None:
-    """The first mowing that counts: from day 21, or sooner once it stood tall enough."""
-    day = stand.zero.toordinal() + COUNTS_FROM_DAY
-    measured = tall_enough(past, stand)
-    return past[Mowing].first_since(day if measured is None else min(day, measured.day))
 
 
 def said(day: date, past: Past) -> str:

@@ -3,30 +3,31 @@
 from datetime import timedelta
 
 from journal.plan.declare import step
+from journal.plan.feed_barred import barred
 from journal.plan.feed_dose import Ceiling, FeedDose, brought, ceilings, too_quick
 from journal.plan.measure import nitrogen
 from journal.plan.offer import Offer, Spread
 from journal.plan.stage import STAGE, NewStand, new_stand, said, sown_said
 from journal.plan.step import State
+from journal.reckon.feed_barred import FEED_BARRED, starter_bar
 from journal.reckon.feeding import holds_nitrogen, holds_phosphate, is_starter
-from journal.reckon.feedings import FEEDINGS, fed_since, feeding_days, nitrogen_between
+from journal.reckon.feedings import fed_since, feeding_days, nitrogen_between
+from journal.reckon.new_grass import NEW_GRASS, too_young
 from journal.reckon.starter import is_plain_starter, phosphorus_barred
 from journal.reckon.threshold import in_force
 from journal.record.kinds.feeding import FEEDS, Feeding
 from journal.record.kinds.soil import SoilTest
-from journal.record.kinds.weather import Weather
 from journal.record.product import Product
 from journal.record.unit import Dimension
-from journal.season.growth import out_of_growth
 from journal.season.history import Past
-from journal.season.local import closed, closed_to_starter, most_n, most_soluble_n, slow_enough
+from journal.season.local import most_n, most_soluble_n, slow_enough
 from journal.season.stand import is_dormant
 
 GOOD_DAYS = 7
 """The starter goes down on day 0 to 7: common practice, no source."""
 
 
-@step("starter", watches=(*STAGE, *FEEDINGS, SoilTest, Weather))
+@step("starter", watches=(*STAGE, *NEW_GRASS, *FEED_BARRED, SoilTest))
 def starter(past: Past) -> Offer | None:
     """Once, on day 0 to 7; where phosphorus is barred or there enough, plain nitrogen takes its place.
 
@@ -58,16 +59,15 @@ def starter(past: Past) -> Offer | None:
     product = _product(past, plain=plain)
     wanted_dose = starter_dose(past, product) if product else None
     spread = wanted_dose.spread if wanted_dose else None
-    shut = stand.age >= 0 and (closed if plain else closed_to_starter)(lawn, past.date)
-    rests = stand.age >= 0 and out_of_growth(past)
+    bar = starter_bar(past, plain=plain) if stand.age >= 0 else None
     wanted = "a fertilizer without phosphorus" if plain else "a starter"
     return Offer(
-        state=State.WAITING if shut or rests else _state(past, stand),
+        state=State.WAITING if bar else _state(past, stand),
         earliest=stand.zero,
         best=(stand.zero, latest),
         latest=latest,
         why=sown_said(past, stand),
-        waits_for="closed by the local rule" if shut else "growth" if rests else _waits_for(past, stand),
+        waits_for=barred(past, bar) if bar else _waits_for(past, stand),
         amount=""
         if spread
         else wanted_dose.lacking
@@ -103,7 +103,7 @@ def _product(past: Past, *, plain: bool) -> Product | None:
     """
 
     def fits(product: Product | None) -> bool:
-        if product is None or product.kind not in FEEDS or not holds_nitrogen(product):
+        if product is None or product.kind not in FEEDS or not holds_nitrogen(product) or too_young(past, product):
             return False
         if plain:
             return product.kind == "fertilizer" and not holds_phosphate(product, past.lawn)

@@ -2,19 +2,35 @@
 
 from datetime import date, timedelta
 
+from journal.plan.aerate import aerate
+from journal.plan.barrier import barrier
+from journal.plan.blade import sharpen
+from journal.plan.broadleaf import broadleaf
 from journal.plan.declare import Declared
 from journal.plan.established import established
 from journal.plan.feed import feed
+from journal.plan.first_mow import bag, first_mow
 from journal.plan.irrigation import water
+from journal.plan.keep_off import keep_off, keep_off_spot
+from journal.plan.knock_back import knock_back
+from journal.plan.last_mow import last_mow
 from journal.plan.merge import merged
-from journal.plan.mowing import bag, first_mow, mow
+from journal.plan.mowing import mow
+from journal.plan.photo import photo
 from journal.plan.seed import seed
+from journal.plan.seedling_feed import seedling
+from journal.plan.sign import sign
+from journal.plan.soil_test import soil_test
 from journal.plan.starter import starter
 from journal.plan.step import State, Step
 from journal.plan.water import damp, damp_spot
 from journal.season.history import History
 
-PLAN: tuple[Declared, ...] = (seed, starter, damp, damp_spot, first_mow, bag, established, mow, water, feed)
+PLAN: tuple[Declared, ...] = (
+    soil_test, knock_back, aerate, seed, starter, damp, damp_spot, keep_off, keep_off_spot, first_mow, bag, seedling,
+    established, sharpen, mow, last_mow, water, feed,
+    barrier, broadleaf, sign, photo,
+)  # fmt: skip
 """Every step, in the order of a renovation."""
 
 _ORDER = (State.LATE, State.OPEN, State.WAITING, State.BARRED, State.MISSED, State.DONE)

@@ -2,15 +2,14 @@
 
 from datetime import date, timedelta
 
-from journal.facts.rounding import reaches
 from journal.plan.declare import step
 from journal.plan.measure import depth
 from journal.plan.offer import Offer
 from journal.plan.stage import STAGE, NewStand, ago, new_stand, said, sown_said
 from journal.plan.step import State
-from journal.reckon.threshold import in_force
+from journal.reckon.seedbed import SEEDBED_WATER, kept_dry, last_damp_day, rained, risen, waterings_wanted
 from journal.record.kinds.seeding import Seeding
-from journal.record.kinds.sighting import Height, Sighting
+from journal.record.kinds.sighting import Sighting
 from journal.record.kinds.watering import Watering
 from journal.record.kinds.weather import Weather
 from journal.season.growth import in_growth
@@ -28,23 +27,26 @@ TAPER_EVERY_DAYS = 2
 """2 to 3 times a week once it is nearly tall enough to mow: Renovating lawns in the fall, York News-Times, 2021."""
 
 
-@step("damp", watches=(*STAGE, *WATER, Sighting, Weather))
+@step("damp", watches=(*STAGE, *SEEDBED_WATER, Sighting, Weather))
 def damp(past: Past) -> Offer | None:
     """Two light waterings a day until the seed is up, then fewer and deeper until the first cut."""
     stand = new_stand(past)
     if stand is None:
         return None
-    last = stand.on_day(_last_day(past, stand))
+    last = stand.on_day(last_damp_day(past.lawn, stand.mix))
     if stand.age < 0:
         return Offer(
             state=State.WAITING, earliest=stand.zero, latest=last, title="keep damp",
             why="sown dormant", waits_for=f"growth, about {said(stand.zero, past)}", amount=_twice(past),
         )  # fmt: skip
-    risen = _risen(past, stand)
-    if past.date <= last and risen is None:
+    up = risen(past, stand.zero)
+    if past.date <= last and up is None:
         return _today(past, stand, last)
     if in_seedbed(past) and in_growth(past):
-        return _taper(past, stand, last if risen is None else min(last, risen.date - timedelta(1)))
+        dry = _stays_dry(past)
+        if dry is not None:
+            return _held(past, *dry, "taper water", f"day {stand.age}, fewer and deeper")
+        return _taper(past, stand, last if up is None else min(last, up.date - timedelta(1)))
     if not stand.is_news:
         return None
     return Offer(
@@ -53,19 +55,22 @@ def damp(past: Past) -> Offer | None:
     )  # fmt: skip
 
 
-@step("damp", watches=(Seeding, *WATER))
+@step("damp", watches=(Seeding, *SEEDBED_WATER))
 def damp_spot(past: Past) -> Offer | None:
     """The same for a spot sown within the zone: it changes nothing else there."""
     spot = past[Seeding].last_where(lambda seeding: seeding.spot or seeding.spot_m2 is not None)
     if spot is None:
         return None
     sowing = NewStand(spot, spot.date, past.day - spot.day, sown_mix(past.lawn, past.zone, spot))
-    last = sowing.on_day(_last_day(past, sowing))
+    last = sowing.on_day(last_damp_day(past.lawn, sowing.mix))
     whole = sown(past)
     if past.date > last or (whole is not None and whole.day >= spot.day):
         return None
+    dry = _stays_dry(past)
+    if dry is not None:
+        return _held(past, *dry, "damp spot", f"spot sown {ago(spot.date, past)}; damp to {said(last, past)}")
     logged = len(past[Watering].between(past.day, past.day)) or len(water_days(past, past.day, past.day))
-    needed = _needed(past, sowing, past.date)
+    needed = waterings_wanted(past, sowing.zero, sowing.mix, past.day)
     done = logged >= needed or _rained(past, past.day)
     tomorrow = past.date + timedelta(1)
     return Offer(
@@ -85,39 +90,30 @@ def _left(logged: int, needed: int) -> str:
     return "once more today" if logged else ("once today" if needed == 1 else "twice today")
 
 
-def _last_day(past: Past, stand: NewStand) -> int:
-    return round(in_force(past.lawn, "seedbed-dry", "days-bluegrass" if stand.some_bluegrass else "days"))
-
-
-def _risen(past: Past, stand: NewStand) -> Height | None:
-    """The measurement that ends the damp days: 1.5 in, on day 7 or later, for before it old grass is measured."""
-    enough = in_force(past.lawn, "seedbed-dry", "height")
-    found = past[Height].since(stand.zero.toordinal() + 7)
-    return next((h for h in found if h.height_mm is not None and reaches(h.height_mm, enough)), None)
-
-
-def _needed(past: Past, stand: NewStand, day: date) -> int:
-    """Waterings wanted on a day: two; one from day 15 without bluegrass, or when the day stays cool."""
-    once_from = in_force(past.lawn, "seedbed-dry", "once-from-day")
-    if not stand.some_bluegrass and (day - stand.zero).days >= once_from:
-        return 1
-    cool = in_force(past.lawn, "seedbed-dry", "cool-high")
-    highs = [w.high_c for w in past.lawnwide(Weather).between(day.toordinal(), day.toordinal()) if w.high_c is not None]
-    return 1 if highs and highs[-1] < cool else round(in_force(past.lawn, "seedbed-dry", "waterings"))
-
-
 def _rained(past: Past, day: int) -> bool:
-    """Whether rain covers the day: its own, or plenty the day before."""
-    rain = rain_days(past, day - 1, day)
-    enough = in_force(past.lawn, "seedbed-dry", "rain")
-    plenty = in_force(past.lawn, "seedbed-dry", "rain-two-days")
-    return reaches(rain.get(day, 0.0), enough) or reaches(rain.get(day - 1, 0.0), plenty)
+    return rained(past.lawn, rain_days(past, day - 1, day), day)
+
+
+def _stays_dry(past: Past) -> tuple[str, date] | None:
+    """The product that no water may wash off today, and the first day on which it may."""
+    found = kept_dry(past, past.day).get(past.day)
+    return (found[0], date.fromordinal(found[1])) if found else None
+
+
+def _held(past: Past, name: str, free: date, title: str, why: str) -> Offer:
+    return Offer(
+        state=State.WAITING, earliest=free, title=title, why=why,
+        waits_for=f"{name} is on the leaves and has to stay dry, to {said(free, past)}",
+    )  # fmt: skip
 
 
 def _today(past: Past, stand: NewStand, last: date) -> Offer:
-    needed = _needed(past, stand, past.date)
-    logged = len(water_days(past, past.day, past.day).get(past.day, ()))
     day = f"day {stand.age} of {(last - stand.zero).days}"
+    dry = _stays_dry(past)
+    if dry is not None:
+        return _held(past, *dry, "keep damp", day)
+    needed = waterings_wanted(past, stand.zero, stand.mix, past.day)
+    logged = len(water_days(past, past.day, past.day).get(past.day, ()))
     if logged >= needed or _rained(past, past.day):
         tomorrow = past.date + timedelta(1)
         if tomorrow > last:
@@ -130,14 +126,14 @@ def _today(past: Past, stand: NewStand, last: date) -> Offer:
             state=State.WAITING, earliest=tomorrow, best=(tomorrow, tomorrow), latest=last, title="keep damp",
             why=day, waits_for=_done(past, logged), amount=_twice(past), verb=_line(past, LIGHT_MM),
         )  # fmt: skip
-    dry = _dry_yesterday(past, stand)
+    missed = _dry_yesterday(past, stand)
     return Offer(
-        state=State.LATE if dry else State.OPEN,
+        state=State.LATE if missed else State.OPEN,
         earliest=past.date,
         best=(past.date, past.date),
         latest=past.date,
         title="keep damp",
-        why=f"{day}, no water logged yesterday" if dry else day,
+        why=f"{day}, no water logged yesterday" if missed else day,
         amount=f"{_left(logged, needed)}, {_each(past, LIGHT_MM)}",
         verb=_line(past, LIGHT_MM),
     )
@@ -154,7 +150,9 @@ def _dry_yesterday(past: Past, stand: NewStand) -> bool:
     if before < since:
         return False
     logged = water_days(past, since, past.day)
-    return bool(logged) and before not in logged and not _rained(past, before)
+    if not logged or before in logged or _rained(past, before):
+        return False
+    return before not in kept_dry(past, before)
 
 
 def _taper(past: Past, stand: NewStand, damp_until: date) -> Offer:

@@ -4,31 +4,32 @@ from dataclasses import dataclass
 
 from journal.facts.mixture import high_end_mm
 from journal.facts.rounding import exceeds, reaches
+from journal.reckon.standing_height import STANDING, two_thirds_mm
 from journal.reckon.threshold import in_force
 from journal.record.day import MonthDay
 from journal.record.entry import Entry
-from journal.record.kinds.sighting import Height
 from journal.season.growth import northern_day, season_at_hand
 from journal.season.history import Past
 from journal.season.stand import STAND, grass_mix, sown, sown_mix
 
-CUT_HEIGHT: tuple[type[Entry], ...] = (*STAND, Height)
+CUT_HEIGHT: tuple[type[Entry], ...] = (*STAND, *STANDING)
 """What this file looks at."""
 
 SUMMER = (MonthDay(6, 1), MonthDay(8, 31))
 MOWER_STEP_MM = 6.35
 """A mower is set in steps, of a quarter inch at the most."""
 
-HEIGHT_HOLDS_DAYS = 3
-"""A measured height stands for the day it was taken and two more: judgment."""
-
 
 @dataclass(frozen=True, slots=True)
 class CutRange:
-    """Lowest and highest cut in mm, what moved them in words, and the `mow-height` numbers that decided."""
+    """Lowest and highest cut in mm, what moved them in words, and the `mow-height` numbers that decided.
+
+    `usual_high_mm` is the highest of a lawn that is not coming down from a height that got out of hand.
+    """
 
     low_mm: float
     high_mm: float
+    usual_high_mm: float
     reasons: tuple[str, ...]
     numbers: tuple[str, ...]
 
@@ -68,16 +69,8 @@ def cut_range(past: Past) -> CutRange:
         reasons.append("last cuts")
         low -= number("last")
     high += sum(raised)
-    tall = two_thirds_mm(past)
+    usual_high, tall = high, two_thirds_mm(past)
     if tall is not None and tall > high:
         reasons.append("a third at a time")
         high = tall + MOWER_STEP_MM
-    return CutRange(low, high, tuple(reasons), tuple(numbers))
-
-
-def two_thirds_mm(past: Past) -> float | None:
-    """Two thirds of the height measured in the last three days, in mm: no more than a third goes at once."""
-    seen = past[Height].last
-    if seen is None or seen.height_mm is None or past.day - seen.day >= HEIGHT_HOLDS_DAYS:
-        return None
-    return seen.height_mm * 2 / 3
+    return CutRange(low, high, usual_high, tuple(reasons), tuple(numbers))

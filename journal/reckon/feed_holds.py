@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from enum import StrEnum
 
 from journal.facts.feeding import GRACE_DAYS, GREEN_DAYS, HOT_DAYS, HOT_NEEDS, SUMMER_REST
+from journal.reckon.feed_ground import frozen_ground, hot_day
 from journal.reckon.feedings import FEEDINGS, usual_fertilizer
 from journal.reckon.threshold import in_force, in_force_by_slow_share
 from journal.record.entry import Entry
@@ -38,6 +39,8 @@ class Held(StrEnum):
     CLOSED = "closed"
     SOWING = "sowing meant"
     HOT = "hot week"
+    HOT_DAY = "hot day"
+    COLD = "frozen by the weather"
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +61,8 @@ def holds(past: Past, opens: date) -> tuple[Hold, ...]:
     found = [hold for hold in (_resting(past), _frozen(past)) if hold is not None]
     if not found and (heat := _heat(past)) is not None and heat > day:
         found.append(Hold(Held.HOT, heat))
+    if not found and day == past.date and (today := _weather(past)) is not None:
+        found.append(today)
     return (*found, *_one_after_another(past, day))
 
 
@@ -176,6 +181,13 @@ def _sowing(past: Past, day: date) -> Hold | None:
 
 
 _DATED: tuple[Callable[[Past, date], Hold | None], ...] = (_new, _summer, _green, _shut, _sowing)
+
+
+def _weather(past: Past) -> Hold | None:
+    """What the day's own weather holds, to the next day."""
+    if frozen_ground(past) is not None:
+        return Hold(Held.COLD, past.date + _DAY)
+    return Hold(Held.HOT_DAY, past.date + _DAY) if hot_day(past) else None
 
 
 def _heat(past: Past) -> date | None:

@@ -23,7 +23,7 @@ from journal.record.lawn import Lawn
 from journal.record.product import Product
 from journal.record.unit import Dimension
 from journal.season.history import History, Past
-from journal.season.local import barred_without_reason, slow_enough, year_n
+from journal.season.local import slow_enough, year_n
 from journal.season.stand import stand_mix
 
 FEEDINGS: tuple[type[Entry], ...] = (Feeding, Treatment)
@@ -162,7 +162,7 @@ def least_nitrogen(product: Product | None) -> float | None:
 def usual_fertilizer(past: Past) -> Product | None:
     """The plain fertilizer fed last on the zone, else the first in the shed; never a starter or a weed-and-feed.
 
-    One that a local rule has nothing against goes first: slow enough, and without phosphorus where that is barred.
+    One that nothing speaks against goes first: slow enough for a local rule, and without phosphorus.
     """
     lawn = past.lawn
 
@@ -176,7 +176,7 @@ def usual_fertilizer(past: Past) -> Product | None:
 
 
 def _allowed(product: Product, lawn: Lawn) -> bool:
-    return slow_enough(lawn, product) and not (barred_without_reason(lawn) and holds_phosphate(product, lawn))
+    return slow_enough(lawn, product) and not holds_phosphate(product, lawn)
 
 
 def _nitrogen_entries(past: Past, since: int) -> list[Entry]:

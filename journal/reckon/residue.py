@@ -46,9 +46,9 @@ def residues(past: Past, mix: Mixture) -> tuple[Residue, ...]:
         if is_spot(entry):
             continue
         for dose in doses(entry):
-            again = dose.product in used and (entry.date - used[dose.product]).days <= _split_days(past.lawn)
+            again = dose.product in used and (entry.date - used[dose.product]).days < _split_days(past.lawn)
             used[dose.product] = entry.date
-            wait = _wait(dose.product, past.history.lawn(entry.date), mix, again=again)
+            wait = wait_before_seed(dose.product, past.history.lawn(entry.date), mix, again=again)
             if wait is not None and wait.days > 0:
                 found.append(Residue(entry, dose.product, entry.date + timedelta(wait.days), wait))
     return tuple(sorted(found, key=lambda residue: residue.over))
@@ -58,7 +58,8 @@ def _split_days(lawn: Lawn) -> float:
     return in_force(lawn, "seed-over-residue", "split-days")
 
 
-def _wait(name: str, lawn: Lawn, mix: Mixture, *, again: bool) -> SeedWait | None:
+def wait_before_seed(name: str, lawn: Lawn, mix: Mixture, *, again: bool = False) -> SeedWait | None:
+    """How long that mix waits after a product; None for one that sets no wait. `again`: the second half of a split."""
     if name == UNKNOWN:
         return seed_wait((), "pre-emergent", mix)
     product = lawn.product(name)

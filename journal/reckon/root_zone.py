@@ -31,6 +31,7 @@ from journal.record.kinds.weather import Rain, Weather
 from journal.season.daily import DayWeather, weather_days
 from journal.season.growth import southern, span
 from journal.season.history import Past
+from journal.season.remembered import remembered
 from journal.season.stand import stand_mix
 from journal.season.water import WATER, Irrigation, water_days
 
@@ -63,8 +64,10 @@ class Balance:
     `allowed_mm` is what may be used before it is watered, `total_mm` all that the roots can draw, `et_mm_a_day` the
     use of the last week, `days_to_water` how long what is left lasts at that (0 when it is used up), `bridged` days
     that had no temperatures, `since` the day of the soaking (where `assumed`, the first day of growth, taken to be
-    full), `reached` the day from which on all that may be used was used (None while it isn't). Where `why` says why
-    nothing is known, the rest is None.
+    full), `reached` the day from which on all that may be used was used (None while it isn't). `dry` and `short` are
+    the first day, of those before the past's own, on which all that may be used, or three quarters of all there is,
+    was gone; both hold until less than half of what may be used is missing again. Where `why` says why nothing is
+    known, the rest is None.
     """
 
     deficit_mm: float | None = None
@@ -75,6 +78,8 @@ class Balance:
     since: date | None = None
     through: date | None = None
     reached: date | None = None
+    dry: date | None = None
+    short: date | None = None
     bridged: int = 0
     assumed: bool = False
     why: str = ""
@@ -100,6 +105,12 @@ class RootZone:
         return reference * coefficient(day.month, southern=self.south, cool_season=self.cool_season)
 
 
+def tight_mm(allowed_mm: float, total_mm: float) -> float:
+    """From here on watering is late: halfway between what may be missing and all. Judgment."""
+    return (allowed_mm + total_mm) / 2
+
+
+@remembered
 def balance(past: Past) -> Balance:
     """The account of the zone at the end of the past's day, or why it can't be drawn up."""
     ground = root_zone(past)
@@ -196,6 +207,7 @@ def _soaked_on(days: Mapping[int, DayWeather], waterings: Waterings, first: int)
 def _walked(past: Past, ground: RootZone, since: int, days: Mapping[int, DayWeather], waterings: Waterings) -> Balance:
     use = used_mm(ground, {day: seen for day, seen in days.items() if day >= since - USUAL_DAYS})
     deficit, bridged, gap, reached = 0.0, 0, 0, 0
+    dry, short, tight = 0, 0, tight_mm(ground.allowed_mm, ground.total_mm)
     through = past.day if past.day in use or since == past.day else past.day - 1
     for day in range(since + 1, past.day + 1):
         used = use.get(day)
@@ -214,6 +226,11 @@ def _walked(past: Past, ground: RootZone, since: int, days: Mapping[int, DayWeat
         came = effective_mm(fell or 0.0) + sum(one.depth_mm or 0.0 for one in watered)
         deficit = min(ground.total_mm, max(0.0, deficit + (used or 0.0) - came))
         reached = (reached or day) if deficit >= ground.allowed_mm else 0
+        if deficit < ground.allowed_mm / 2:
+            dry = short = 0
+        elif day < past.day:
+            dry = dry or (day if deficit >= ground.allowed_mm else 0)
+            short = short or (day if deficit >= tight else 0)
     a_day = _usual(use, past.day)
     left = max(0.0, ground.allowed_mm - deficit)
     return Balance(
@@ -225,6 +242,8 @@ def _walked(past: Past, ground: RootZone, since: int, days: Mapping[int, DayWeat
         since=date.fromordinal(since),
         through=date.fromordinal(through),
         reached=date.fromordinal(reached) if reached else None,
+        dry=date.fromordinal(dry) if dry else None,
+        short=date.fromordinal(short) if short else None,
         bridged=bridged,
     )
 

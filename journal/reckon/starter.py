@@ -1,5 +1,8 @@
 """When plain nitrogen takes the place of a starter: phosphorus is barred, or there is enough of it."""
 
+import math
+
+from journal.facts.house import number
 from journal.facts.rounding import exceeds, reaches
 from journal.reckon.dose import doses
 from journal.reckon.feeding import holds_phosphate
@@ -11,11 +14,10 @@ from journal.season.history import Past
 from journal.season.local import bars_phosphorus, soil_test_months
 from journal.season.stand import sown
 
-SOIL_TEST_MONTHS = 36
-"""So long a soil test speaks for or against phosphorus, where no local rule says: judgment."""
 LONGEST_TEST_DAYS = 20 * 365
 ENOUGH = ("medium", "high", "very-high")
 SHORT = ("very-low", "low")
+_PUBLISHED_DAYS = math.ceil(number("soil-test-stale", "days").default)
 
 
 def phosphorus_barred(past: Past, day: int) -> bool:
@@ -42,12 +44,13 @@ def _newest_test(past: Past) -> SoilTest | None:
 
 
 def soil_test_days(lawn: Lawn) -> tuple[int, int]:
-    """For how many days a soil test counts: against phosphorus, by custom, and for it, by the local rule."""
-    return _days(SOIL_TEST_MONTHS), _days(soil_test_months(lawn, SOIL_TEST_MONTHS))
+    """For how many days a soil test counts: against phosphorus, as usual, and for it, by the local rule.
 
-
-def _days(months: int) -> int:
-    return months * 365 // 12
+    Where no local rule says, no owner's number makes a test speak for phosphorus for longer than is published.
+    """
+    usual = math.ceil(in_force(lawn, "soil-test-stale", "days"))
+    months = soil_test_months(lawn, 0)
+    return usual, months * 365 // 12 if months else min(usual, _PUBLISHED_DAYS)
 
 
 def is_plain_starter(past: Past, feeding: FeedingDay) -> bool:

@@ -7,6 +7,7 @@ the owner's stock.
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import date
+from typing import Any
 
 from journal.reckon.dose import doses, total_g, total_ml
 from journal.record.dose import Dose
@@ -16,7 +17,8 @@ from journal.record.kinds.seeding import Seeding
 from journal.record.kinds.stock import Stock
 from journal.record.kinds.treatment import Treatment
 from journal.record.product import Product
-from journal.season.history import History
+from journal.season.history import LAWN, History, Past
+from journal.season.track import Track
 
 USES: tuple[type[Entry], ...] = (Feeding, Treatment, Seeding)
 """What takes from the shelf."""
@@ -49,11 +51,12 @@ class Lot:
 
 @dataclass(frozen=True, slots=True)
 class Use:
-    """What one entry took from the shelf; `amount` None where it can't be known."""
+    """What one entry took from the shelf; `amount` None where it can't be known, `short` what no lot had of it."""
 
     entry: Entry
     amount: float | None
     zones: tuple[str, ...]
+    short: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,6 +96,16 @@ def shelf(history: History, product: str, as_of: date) -> Shelf:
     """What there is of one product at the end of that day."""
     buys = _bought(history, as_of, product).get(product, ())
     return _shelf(history, product, as_of, buys, _uses(history, as_of, product))
+
+
+def shelf_on(past: Past, product: str) -> Shelf:
+    """The same at the end of the past's day, kept for whoever asks again."""
+    kept = past.history.kept(LAWN, past.day)
+    key = ("shelf", product)
+    if key not in kept:
+        kept[key] = shelf(past.history, product, past.date)
+    found: Shelf = kept[key]
+    return found
 
 
 def shelves(history: History, as_of: date) -> tuple[Shelf, ...]:
@@ -138,7 +151,8 @@ def _bought(history: History, as_of: date, product: str = "") -> Mapping[str, li
     found: dict[str, Stock] = {}
     for (_, kind), track in history.tracks.items():
         if kind == Stock.kind:
-            found |= {buy.id: buy for buy in track.entries if buy.date <= as_of and product in ("", buy.product)}
+            bought = _of(track, product) if product else track.entries
+            found |= {buy.id: buy for buy in bought if buy.date <= as_of}
     by_product: dict[str, list[Stock]] = {}
     for buy in sorted(found.values(), key=lambda buy: (buy.day, buy.id)):
         by_product.setdefault(buy.product, []).append(buy)
@@ -151,9 +165,21 @@ def _uses(history: History, as_of: date, product: str = "") -> list[tuple[Entry,
     found: dict[str, Entry] = {}
     for (_, kind), track in history.tracks.items():
         if kind in kinds:
-            found |= {entry.id: entry for entry in track.entries if entry.date <= as_of and not entry.by_service}
-    entries = sorted(found.values(), key=lambda entry: (entry.day, entry.id))
-    return [(entry, dose) for entry in entries for dose in doses(entry) if not product or dose.product == product]
+            entries = _of(track, product) if product else track.entries
+            found |= {entry.id: entry for entry in entries if entry.date <= as_of and not entry.by_service}
+    by_day = sorted(found.values(), key=lambda entry: (entry.day, entry.id))
+    return [(entry, dose) for entry in by_day for dose in doses(entry) if not product or dose.product == product]
+
+
+def _of(track: Track[Any], product: str) -> tuple[Any, ...]:
+    """The entries of a track that buy or use that product: found once, however often it is asked for."""
+
+    def names(entry: Entry) -> bool:
+        return (isinstance(entry, Stock) and entry.product == product) or any(
+            d.product == product for d in doses(entry)
+        )
+
+    return track.picked(f"of {product}", names).entries
 
 
 def _shelf(
@@ -163,7 +189,7 @@ def _shelf(
     liquid = _is_liquid(history, product, as_of, buys, used)
     lots = [_lot(history, buy, as_of, liquid) for buy in buys]
     uses = tuple(_use(history, entry, dose, liquid) for entry, dose in used)
-    short = _draw(lots, uses)
+    uses = _draw(lots, uses)
     sizes = [lot.amount for lot in lots]
     lefts = [lot.left for lot in lots if lot.left is not None]
     return Shelf(
@@ -172,7 +198,7 @@ def _shelf(
         bought=sum(size for size in sizes if size is not None),
         used=sum(use.amount for use in uses if use.amount is not None),
         left=sum(lefts) if lots and len(lefts) == len(lots) else None,
-        short=short,
+        short=sum(use.short for use in uses),
         lots=tuple(lots),
         uses=uses,
         unknown_uses=sum(use.amount is None for use in uses),
@@ -220,23 +246,25 @@ def _use(history: History, entry: Entry, dose: Dose, liquid: bool) -> Use:
     return Use(entry, total_ml(dose, entry, lawn) if liquid else total_g(dose, entry, lawn), entry.zones)
 
 
-def _draw(lots: list[Lot], uses: Iterable[Use]) -> float:
-    """Take every use from the oldest lot that was there on its day; returns what no lot had."""
-    short = 0.0
-    for use in uses:
-        wanted = use.amount or 0.0
-        for at, lot in enumerate(lots):
-            if lot.entry.day > use.entry.day:
-                break
-            if not wanted or not lot.left or not lot.amount:
-                continue
-            taken = min(wanted, lot.left)
-            left = lot.left - taken
-            lots[at] = replace(lot, left=0.0 if left <= _CRUMB * lot.amount else left)
-            wanted = 0.0 if wanted - taken <= _CRUMB * wanted else wanted - taken
-        if not any(lot.left is None and lot.entry.day <= use.entry.day for lot in lots):
-            short += wanted
-    return short
+def _draw(lots: list[Lot], uses: Iterable[Use]) -> tuple[Use, ...]:
+    """Take every use from the oldest lot that was there on its day; returns them with what no lot had."""
+    return tuple(replace(use, short=short) if (short := _taken(lots, use)) else use for use in uses)
+
+
+def _taken(lots: list[Lot], use: Use) -> float:
+    """Takes it off the lots, and says how much of it none had."""
+    wanted = use.amount or 0.0
+    for at, lot in enumerate(lots):
+        if lot.entry.day > use.entry.day:
+            break
+        if not wanted or not lot.left or not lot.amount:
+            continue
+        taken = min(wanted, lot.left)
+        left = lot.left - taken
+        lots[at] = replace(lot, left=0.0 if left <= _CRUMB * lot.amount else left)
+        wanted = 0.0 if wanted - taken <= _CRUMB * wanted else wanted - taken
+    unsized = any(lot.left is None and lot.entry.day <= use.entry.day for lot in lots)
+    return 0.0 if unsized else wanted
 
 
 def _price(lots: Iterable[Lot]) -> float | None:

@@ -1,5 +1,6 @@
 """Uses of products against weeds, insects or disease: what was put down where, whether or not the amount is known."""
 
+from bisect import bisect_left
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, time
@@ -13,6 +14,8 @@ from journal.record.entry import Entry
 from journal.record.kinds.treatment import UNKNOWN, Treatment
 from journal.record.product import PROTECTS, Label, Product
 from journal.season.history import Past
+from journal.season.remembered import remembered
+from journal.season.track import order
 
 BLANK = Label()
 WEED_KINDS = ("pre-emergent", "weed", "weed-and-feed", "nonselective")
@@ -81,8 +84,15 @@ class Use:
     @property
     def leaf_applied(self) -> bool:
         """Whether it works through the leaf, by its actives, else by its kind."""
-        known = self.actives
-        return any(one.leaf_applied for one in known) if known else self.fallback.leaf_applied
+        return leaf_applied(self.product, self.kind)
+
+    @property
+    def on_leaves(self) -> bool:
+        """Whether it was put on the leaves to work there: a spray, or granules of a weed-and-feed.
+
+        Barriers and grub granules work in the soil, and a starter with an active goes to the seed.
+        """
+        return self.leaf_applied and (self.spray or (self.product is not None and self.product.kind == "weed-and-feed"))
 
     @property
     def against_weeds(self) -> bool:
@@ -95,12 +105,45 @@ def actives_of(product: Product | None) -> tuple[Active, ...]:
     return () if product is None else tuple(active(one.name) for one in product.actives if is_active(one.name))
 
 
+def leaf_applied(product: Product | None, kind: str) -> bool:
+    """Whether a product works through the leaf, by its actives, else by its kind (one of PROTECTS)."""
+    known = actives_of(product)
+    return any(one.leaf_applied for one in known) if known else fallback(kind).leaf_applied
+
+
+def kind_of(product: Product) -> str:
+    """What it is used for: one of PROTECTS. A starter or fertilizer with an active counts as weed-and-feed."""
+    return product.kind if product.kind in PROTECTS else "weed-and-feed"
+
+
+LATELY_DAYS = 400
+"""Uses of so many days are worked out once for all who ask; further back they are seldom asked for."""
+
+
 def uses(past: Past, since: int) -> tuple[Use, ...]:
     """Those of the zone from that day (an ordinal) on, oldest first; several where a tank held several."""
+    if not any(past[kind].first_since(since) for kind in PROTECTED):
+        return ()
+    if since < past.day - LATELY_DAYS:
+        return _since(past, since)
+    lately = _lately(past)
+    return lately[bisect_left(lately, since, key=_day) :]
+
+
+def _day(use: Use) -> int:
+    return use.entry.day
+
+
+@remembered
+def _lately(past: Past) -> tuple[Use, ...]:
+    return _since(past, past.day - LATELY_DAYS)
+
+
+def _since(past: Past, since: int) -> tuple[Use, ...]:
     found: list[Entry] = []
     for kind in PROTECTED:
         found += past[kind].since(since)
-    return uses_in(past, sorted(found, key=lambda entry: (entry.day, entry.time or time.min, entry.id)))
+    return uses_in(past, sorted(found, key=order))
 
 
 def uses_in(past: Past, entries: Iterable[Entry]) -> tuple[Use, ...]:
@@ -116,6 +159,5 @@ def _of(past: Past, entry: Entry) -> list[Use]:
         if dose.product == UNKNOWN or (product is None and isinstance(entry, Treatment)):
             found.append(Use(dose.product, None, "pre-emergent", dose, entry))
         elif product is not None and is_protective(product):
-            kind = product.kind if product.kind in PROTECTS else "weed-and-feed"
-            found.append(Use(dose.product, product, kind, dose, entry))
+            found.append(Use(dose.product, product, kind_of(product), dose, entry))
     return found

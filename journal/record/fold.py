@@ -20,6 +20,8 @@ ZONE_TERMS = terms(Zone)
 PRODUCT_TERMS = terms(Product)
 LABEL_TERMS = terms(Label)
 OFF = "off"
+USUAL = "default"
+"""Said of a threshold: the owner's own number no longer holds."""
 TAKEN_BACK = "none"
 """Said of an optional fact: what the owner has said of it no longer holds, and it is as if never said."""
 
@@ -88,7 +90,8 @@ class _Draft:
             self._touch(setting.what, setting.name)
 
     def _remember(self, what: str, name: str, key: str, words: str) -> None:
-        if what != "rule" and read_fact(what, key, words) is None:
+        gone = words == USUAL if what == "rule" else read_fact(what, key, words) is None
+        if gone:
             self.said.pop((what, name, key), None)
         else:
             self.said[what, name, key] = words
@@ -117,6 +120,8 @@ class _Draft:
     def _threshold(self, name: str, key: str, words: str) -> None:
         if key == OFF:
             (self.off.add if words == "yes" else self.off.discard)(name)
+        elif words == USUAL:
+            self.numbers.pop((name, key), None)
         else:
             self.numbers[name, key] = parse(words).value
 

@@ -54,12 +54,24 @@ def _slow_percent(text: str) -> float:
     return float(number(0, 100)(re.sub(r"\s+of\s+n$", "", text.strip(), flags=re.IGNORECASE)))
 
 
+def _sign_hours(text: str) -> float:
+    """`48h` or `2d`."""
+    quantity = parse_as(text, Dimension.MINUTES, Dimension.DAYS)
+    hours = quantity.value / 60 if quantity.dimension is Dimension.MINUTES else quantity.value * 24
+    if not 0 < hours <= MOST_SIGN_HOURS:
+        raise Refusal(text, f"a time of up to {MOST_SIGN_HOURS} h is wanted, like 48h.")
+    return hours
+
+
 def _months(text: str) -> int:
     count = number(1, 240)(text)
     if count != int(count):
         raise Refusal(text, "whole months are wanted, like 36.")
     return int(count)
 
+
+MOST_SIGN_HOURS = 240
+"""No notice is asked to stand longer."""
 
 WHOLE = "lawn"
 """The zone of a book in which none has been named."""
@@ -71,7 +83,9 @@ class Lawn:
 
     `local_...` is what the owner knows of the rules of the place, with a set named in `local_rules` or without:
     closed days, most nitrogen at once (all, and soluble) and in a year, the least slow share of the nitrogen, how far
-    from water, for how long a soil test counts, and whether overseeding is a reason for phosphorus.
+    from water, for how long a soil test counts, whether overseeding is a reason for phosphorus, and for how many hours
+    a sign stands after a product against weeds, insects or disease.
+    All that was put down for weeds or insects is written down from `treatments_since` on.
     """
 
     name: str = term("name", words, "North Lane", "")
@@ -83,6 +97,7 @@ class Lawn:
     grass: tuple[str, ...] = term("grass", grass_names, "kentucky bluegrass, perennial ryegrass", ())
     renovated: date | None = term("renovated", day, "2025-09-06")
     kept_since: date | None = term("kept_since", day, "2026-04-01")
+    treatments_since: date | None = term("treatments_since", day, "2026-01-01")
     feeding: str = term("feeding", one_of("interval", "months"), "interval", "interval")
     local_rules: str = term("local_rules", words, "none", "none")
     local_closed: tuple[MonthDay, MonthDay] | None = term("local_closed", _closed, "12-01 03-01")
@@ -93,6 +108,7 @@ class Lawn:
     local_buffer_mm: float | None = term("local_buffer", measured(Dimension.LENGTH), "25ft")
     local_test_months: int | None = term("local_test_months", _months, "36")
     local_seeding: bool | None = term("local_seeding", yes_no, "no")
+    local_sign_hours: float | None = term("local_sign", _sign_hours, "48h")
     late_fall: bool = term("late_fall", yes_no, "no", False)
     height_mm: float = term("height", _height, "3in", 76.2)
     normals: tuple[MonthNormal, ...] = term("normals", month_normals, "jan 30F 15F 3.1in, feb 33F 17F 2.8in", ())

@@ -46,6 +46,8 @@ def _number(one: Number, lawn: Lawn) -> dict[str, Any]:
         "high": one.high,
         "value": one.default if own is None else own,
         "words": in_words(one.default if own is None else own, one.unit, lawn.units),
+        "default_words": in_words(one.default, one.unit, lawn.units),
+        "range_words": f"{in_words(one.low, one.unit, lawn.units)} to {in_words(one.high, one.unit, lawn.units)}",
         "origin": DEFAULT if own is None else YOURS,
         "basis": one.basis.as_json(),
     }

@@ -1,8 +1,9 @@
 """How a rule declares itself, and what it finds."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date
+from types import MappingProxyType
 
 from journal.facts.citation import Basis
 from journal.facts.house import numbers as house_numbers
@@ -11,7 +12,7 @@ from journal.record.entry import Entry
 from journal.rules.flag import Level
 from journal.rules.numbers import Numbers
 from journal.rules.turns import Turn
-from journal.season.history import Past
+from journal.season.history import LAWN, Past
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,8 +39,9 @@ Predicate = Callable[[Past, Numbers], Found]
 class Rule:
     """A predicate on one zone and one day, and all that can be known of it without calling it.
 
-    `watches` are the kinds of entry it may look at, `turns` the days on which its answer can change. A rule of the
-    `whole_lawn` looks at other zones too.
+    `watches` are the kinds of entry it may look at, `turns` the days on which its answer can change. With `wakes`, it
+    is silent unless an entry of one of these kinds lies so many days back at the most. A rule of the `whole_lawn`
+    looks at other zones too.
     """
 
     id: str
@@ -51,11 +53,20 @@ class Rule:
     basis: tuple[Basis, ...]
     whole_lawn: bool
     predicate: Predicate
+    wakes: tuple[tuple[type[Entry], int], ...] = ()
 
     @property
     def can_be_off(self) -> bool:
         """Whether an owner may switch it off: not where it warns of harm or loss."""
         return not {Level.HARM, Level.LOSS} & {*self.levels}
+
+    def awake(self, past: Past) -> bool:
+        """Whether it can have anything to say: asked first, for it costs next to nothing."""
+        return not self.wakes or any(
+            track.near(past.day, days)
+            for kind, days in self.wakes
+            for track in (past.history.track(past.zone, kind), past.history.track(LAWN, kind))
+        )
 
     def find(self, past: Past, numbers: Numbers) -> tuple[Finding, ...]:
         """What it finds on that day, in a tuple. Raises ValueError for a level that was not declared."""
@@ -79,8 +90,13 @@ def rule(
     turns: Iterable[Turn],
     basis: Iterable[Basis],
     whole_lawn: bool = False,
+    wakes: Mapping[type[Entry], int] = MappingProxyType({}),
 ) -> Callable[[Predicate], Predicate]:
-    """Declare a rule. Its house numbers are those of the same id; its first line of docstring says what it is about."""
+    """Declare a rule. Its house numbers are those of the same id; its first line of docstring says what it is about.
+
+    Raises ValueError for a second one of that id, for one that says nothing of itself, and for `wakes` that can't be
+    held to: of a rule of the whole lawn, or of a kind that it does not watch.
+    """
 
     def declare(predicate: Predicate) -> Predicate:
         if id in RULES:
@@ -89,9 +105,12 @@ def rule(
         if not says:
             raise ValueError(f"{id} does not say what it is about.")
         kinds = frozenset(kind.kind for kind in watches)
+        if wakes and (whole_lawn or not {kind.kind for kind in wakes} <= kinds):
+            raise ValueError(f"{id} is woken by what it does not watch.")
         RULES[id] = Rule(
-            id, says, tuple(levels), kinds, tuple(turns), house_numbers(id), tuple(basis), whole_lawn, predicate
-        )
+            id, says, tuple(levels), kinds, tuple(turns), house_numbers(id), tuple(basis), whole_lawn, predicate,
+            tuple(wakes.items()),
+        )  # fmt: skip
         return predicate
 
     return declare

@@ -20,6 +20,7 @@ from journal.facts.feeding import (
 from journal.facts.sources import judgment
 from journal.reckon.dose import doses
 from journal.reckon.feed_due import FEED_DUE, Counted, FeedDue, feeding_late, feeding_season
+from journal.reckon.feed_ground import COLD_DAYS
 from journal.reckon.feed_season import last_useful
 from journal.reckon.feeding import holds_nitrogen
 from journal.reckon.feedings import FEEDINGS, nitrogen_left, year_is_fed
@@ -88,10 +89,16 @@ def _rest(entry: Entry, site: Site) -> Iterator[int]:
         yield from (0, SPARED, GREEN_DAYS, GREEN_DAYS + SPARED)
 
 
-def _heat(entry: Entry, site: Site) -> Iterator[int]:
-    """A hot day counts in the weeks that hold it, and the grace follows those."""
-    if isinstance(entry, Weather) and (entry.high_c or 0.0) >= site.number("feed-overdue", "hot-high"):
+def _warmth(entry: Entry, site: Site) -> Iterator[int]:
+    """A hot day counts in the weeks that hold it, and the grace follows those; a cold one in the days after it."""
+    if not isinstance(entry, Weather) or entry.high_c is None or entry.low_c is None:
+        return
+    if entry.high_c >= site.number("feed-overdue", "hot-high"):
         yield from range(HOT_DAYS + SPARED + 1)
+    elif entry.high_c >= site.number("feed-heat", "high") - 0.01:
+        yield 0
+    elif (entry.high_c + entry.low_c) / 2 < site.number("feed-closed", "frozen-mean"):
+        yield from range(COLD_DAYS)
 
 
 @rule(
@@ -102,7 +109,7 @@ def _heat(entry: Entry, site: Site) -> Iterator[int]:
         *(after(kind, *_SLOW_BANDS, reach=_gap, within=LONGEST_GAP) for kind in FEEDINGS),
         after(Seeding, "seeded-days", ("seeded-days", SPARED)),
         only(Sighting, _rest, FROZEN_DAYS + SPARED + 1),
-        only(Weather, _heat, HOT_DAYS + SPARED + 1),
+        only(Weather, _warmth, HOT_DAYS + SPARED + 1),
         after(Intention, reach=_meant),
         at(seasons, *_SLOW_BANDS, "seeded-days", ("seeded-days", SPARED), ("-late-days", -1), -LAST_DAYS, PASSED_DAYS),
         at(fed_since_days, *_SLOW_BANDS),

@@ -1,12 +1,13 @@
 """Flags out of sight: snoozed for a while or set aside with a reason. They still stand, and history keeps them."""
 
 from dataclasses import replace
+from datetime import date
 
 from journal.record.day import spoken
 from journal.record.kinds.hiding import Aside, Snooze
 from journal.rules.declare import RULES
-from journal.rules.flag import Flag
-from journal.rules.judge import flags_of
+from journal.rules.flag import Flag, Level
+from journal.rules.judge import judged
 from journal.season.history import Past
 
 Hiding = Snooze | Aside
@@ -17,35 +18,47 @@ def hidden(flag: Flag, past: Past) -> Flag:
 
     One that is graver now than on the day it was hidden shows again.
     """
-    entry = next((one for one in reversed(_in_force(past)) if _means(one.flag, flag)), None)
-    if entry is None or _graver(flag, entry, past):
-        return flag
+    entry = hiding(flag.rule, flag.subject, flag.level, past)
+    return flag if entry is None else replace(flag, hidden=hidden_words(entry, past.date))
+
+
+def hiding(rule: str, subject: str, level: Level, past: Past) -> Hiding | None:
+    """The newest entry that puts that flag of the past's zone out of sight on the past's day."""
+    entry = next((one for one in reversed(_in_force(past)) if means(one.flag, rule, past.zone, subject)), None)
+    return None if entry is None or _graver(rule, subject, level, entry, past) else entry
+
+
+def hidden_words(entry: Hiding, on: date) -> str:
+    """Why a flag is out of sight, as said on that day."""
     if isinstance(entry, Aside):
-        return replace(flag, hidden=f"set aside for good: {entry.remark}; strike it to bring it back")
-    until = spoken(entry.until, past.date) if entry.until else ""
-    return replace(flag, hidden=f"snoozed until {until}")
+        return f"set aside for good: {entry.remark}; strike it to bring it back"
+    return f"snoozed until {spoken(entry.until, on) if entry.until else ''}"
 
 
-def _in_force(past: Past) -> list[Hiding]:
+def hidings(past: Past) -> list[Hiding]:
+    """All that was snoozed or set aside in the zone by the past's day, in the order in which it was written down."""
     found: list[Hiding] = [
         *past.lawnwide(Snooze).all, *past[Snooze].all, *past.lawnwide(Aside).all, *past[Aside].all,
     ]  # fmt: skip
-    found = [one for one in found if isinstance(one, Aside) or (one.until is not None and past.date < one.until)]
     return sorted(found, key=lambda one: (one.day, one.id))
 
 
-def _means(words: str, flag: Flag) -> bool:
+def means(words: str, rule: str, zone: str, subject: str) -> bool:
     """A rule's id means all its flags; a flag's id means those of its subject in its zones."""
-    rule, slash, rest = words.partition("/")
-    if rule != flag.rule:
+    named, slash, rest = words.partition("/")
+    if named != rule:
         return False
-    zones, _, subject = rest.partition("/")
-    return not slash or (set(flag.zones) <= set(zones.split("+")) and subject == flag.subject)
+    zones, _, about = rest.partition("/")
+    return not slash or (zone in zones.split("+") and about == subject)
 
 
-def _graver(flag: Flag, entry: Hiding, past: Past) -> bool:
+def _in_force(past: Past) -> list[Hiding]:
+    return [one for one in hidings(past) if isinstance(one, Aside) or (one.until is not None and past.date < one.until)]
+
+
+def _graver(rule: str, subject: str, level: Level, entry: Hiding, past: Past) -> bool:
     if entry.day >= past.day:
         return False
     then = past.history.on(past.zone, entry.date)
-    levels = [f.level for f in flags_of(RULES[flag.rule], then) if f.subject == flag.subject]
-    return bool(levels) and flag.level.gravity > max(level.gravity for level in levels)
+    levels = [found.level for found, _ in judged(RULES[rule], then) if found.subject == subject]
+    return bool(levels) and level.gravity > max(one.gravity for one in levels)

@@ -19,10 +19,17 @@ LOOK_BACK_DAYS = 60
 
 def judged(rule: Rule, past: Past) -> tuple[tuple[Finding, Numbers], ...]:
     """What a rule finds on one day, with the numbers it read. A rule that is switched off finds harm only."""
+    if not rule.awake(past):
+        return ()
     own = Past(past.history, past.zone, past.date, past.lawn, rule.watches)
     numbers = Numbers(rule.id, past.lawn)
-    off = rule.id in past.lawn.off
-    return tuple((f, numbers) for f in rule.find(own, numbers) if not off or f.level is Level.HARM)
+    return tuple((f, numbers) for f in found(rule, own, numbers))
+
+
+def found(rule: Rule, past: Past, numbers: Numbers) -> tuple[Finding, ...]:
+    """The same of a rule that is awake, with numbers that may be those of another day on the same lawn."""
+    every = rule.find(past, numbers)
+    return tuple(f for f in every if f.level is Level.HARM) if every and rule.id in past.lawn.off else every
 
 
 def flags_of(rule: Rule, past: Past) -> tuple[Flag, ...]:
@@ -89,8 +96,8 @@ def answers(
 ) -> tuple[tuple[int, frozenset[Answer]], ...]:
     """What the rule finds from one day (an ordinal) to another: each day it may turn on, with what holds from there."""
     zones = history.lawn(date.fromordinal(last)).zone_names if rule.whole_lawn else (zone,)
-    found = []
+    turned = []
     for day in turn_days(rule.id, rule.turns, sites(history, zones), first, last):
         past = history.on(zone, date.fromordinal(day))
-        found.append((day, frozenset((f.subject, f.level) for f, _ in judged(rule, past))))
-    return tuple(found)
+        turned.append((day, frozenset((f.subject, f.level) for f, _ in judged(rule, past))))
+    return tuple(turned)

@@ -16,6 +16,8 @@ from journal.reckon.cutting import (
     gap_allowed,
     too_dry_to_grow,
 )
+from journal.reckon.low_cut import LOW_CUT, advised_low
+from journal.reckon.near_a_cut import LONGEST_DAYS, NEAR_A_CUT, cut_from, days_without_a_cut
 from journal.record.day import MonthDay
 from journal.record.entry import Entry
 from journal.record.kinds.cultivation import Cultivation
@@ -30,10 +32,11 @@ from journal.rules.flag import Level
 from journal.rules.numbers import Numbers
 from journal.rules.reach import intended, running
 from journal.rules.turns import Reach, Site, after, at, each_year, kept_since, months, only, seasons
+from journal.rules.use_days import each_day_after_use
 from journal.rules.words import days, length, on
 from journal.season.growth import began, dormant_open, season_at_hand
 from journal.season.history import Past
-from journal.season.stand import COUNTS_FROM_DAY, SEEDBED_DAYS, STAND, day_zero, in_seedbed, intentions, sown
+from journal.season.stand import COUNTS_FROM_DAY, SEEDBED_DAYS, STAND, day_zero, in_seedbed, sown
 
 LONG_GAP = 14
 """From so many days the headline says so."""
@@ -84,8 +87,9 @@ def _timed(entry: Entry, site: Site) -> Iterator[int]:
 @rule(
     "mow-gap",
     levels=(Level.LATE,),
-    watches=(*CUTTING, Seeding),
+    watches=(*CUTTING, Seeding, *NEAR_A_CUT),
     turns=(
+        *each_day_after_use(days_without_a_cut, LONGEST_DAYS),
         after(Mowing, *_GAPS, SEEDBED_DAYS + 1),
         after(Seeding, COUNTS_FROM_DAY, SEEDBED_DAYS),
         only(Sighting, _rest, LONGEST_DRY),
@@ -110,6 +114,8 @@ def mow_gap(past: Past, n: Numbers) -> Finding | None:
     gap = past.day - due.since.toordinal()
     allowed = gap_allowed(past.lawn, past.date, window[1])
     if gap <= n.days(allowed.number) or too_dry_to_grow(past) or dry_spell_ended(past) is not None:
+        return None
+    if cut_from(past) is not None:
         return None
     counted = due.kept or due.green or due.mown
     long = ", two weeks and more" if counted and gap >= LONG_GAP > allowed.days else ""
@@ -196,9 +202,9 @@ def _measured(past: Past, since: int, enough: Callable[[float], bool]) -> int | 
 @rule(
     "mow-height",
     levels=(Level.NOTE,),
-    watches=(*CUT_HEIGHT, Cultivation, Intention),
+    watches=(*CUT_HEIGHT, *LOW_CUT),
     turns=(
-        after(Mowing, "stands-days", "before-seeding-days"),
+        after(Mowing, "stands-days"),
         after(Seeding),
         after(Height),
         after(Cultivation),
@@ -214,7 +220,7 @@ def mow_height(past: Past, n: Numbers) -> Finding | None:
     if last is None or last.height_mm is None or past.day - last.day >= n.days("stands-days"):
         return None
     fits = cut_range(past.history.on(past.zone, last.date, past.watches))
-    if fits.holds(last.height_mm) or _pre_seed(past, last, n):
+    if fits.holds(last.height_mm) or advised_low(past, last):
         return None
     for name in fits.numbers:
         n.stricter(name)
@@ -238,14 +244,3 @@ def mow_height(past: Past, n: Numbers) -> Finding | None:
         evidence=(last.id,),
         numbers=fits.numbers,
     )
-
-
-def _pre_seed(past: Past, mowing: Mowing, n: Numbers) -> bool:
-    """Whether sowing, an intended sowing or dethatching followed it within the week."""
-    last = mowing.day + n.days("before-seeding-days") - 1
-    if past[Seeding].between(mowing.day, last):
-        return True
-    if any(c.what == "dethatch" for c in past[Cultivation].between(mowing.day, last)):
-        return True
-    planned = (i.target.toordinal() for i in intentions(past, "seed") if i.target)
-    return any(mowing.day <= day <= last for day in planned)

@@ -10,10 +10,13 @@ from journal.facts.house import NUMBERS
 from journal.facts.number import Number
 from journal.record.lawn import Lawn
 from journal.record.quantity import in_unit, plain
-from journal.record.unit import Dimension, unit_for
+from journal.record.unit import UNITS, Dimension, unit_for
 from journal.rules.flag import NumberUsed
 
 HOUSE: Mapping[tuple[str, str], Number] = MappingProxyType({(one.rule, one.name): one for one in NUMBERS})
+
+FAR_MM = 2540.0
+"""From here on a length is a distance: feet and metres."""
 
 LABEL, LOCAL, YOURS, DEFAULT = "label", "local rule", "yours", "default"
 
@@ -22,6 +25,8 @@ def in_words(value: float, unit: str, system: str) -> str:
     """`10 d`, `3.5 in`: three digits at most, in the units of the book."""
     dimension = Dimension(unit)
     shown = unit_for(dimension, system)
+    if dimension is Dimension.LENGTH and value >= FAR_MM:
+        shown = UNITS["ft" if system == "us" else "m"]
     number = plain(in_unit(value, shown), 3)
     name = {"floz/k": "fl oz/k", "sqft": "sq ft", "x": ""}.get(shown.name, shown.name)
     return f"{number} {name}".strip()

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from journal.rules.flag import Flag, Level
+from journal.rules.numbers import LABEL
 
 
 class Where(StrEnum):
@@ -20,12 +21,13 @@ class Where(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Yields:
-    """`loser` is dropped where `winner` stands; with `only`, at that level alone."""
+    """`loser` is dropped where `winner` stands; with `only`, at that level alone; `by_default`, if no label decides."""
 
     loser: str
     winner: str
     where: Where
     only: Level | None = None
+    by_default: bool = False
 
 
 _ZONE, _ENTRY = Where.ZONE, Where.ENTRY
@@ -45,7 +47,11 @@ TABLE: tuple[Yields, ...] = (
     Yields("feed-overdue", "dormant-thirst", _ZONE),
     Yields("starter-wrong", "seed-over-residue", _ENTRY),
     Yields("starter-wrong", "new-grass-treatment", _ENTRY),
+    # lime and phosphorus: one of them for one entry
     Yields("soil-test-stale", "phosphate-reason", _ENTRY),
+    Yields("soil-test-stale", "lime-dose", _ENTRY),
+    Yields("soil-test-stale", "lime-urea", _ENTRY),
+    Yields("lime-urea", "lime-dose", _ENTRY),
     # seed and what was sprayed before it
     Yields("barrier-before-seed", "seed-over-residue", _ZONE),
     Yields("barrier-missed", "new-grass-treatment", _ZONE),
@@ -57,17 +63,15 @@ TABLE: tuple[Yields, ...] = (
     Yields("water-deficit", "dormant-thirst", _ZONE),
     Yields("water-week", "dormant-thirst", _ZONE),
     Yields("water-often", "water-in-missing", _ZONE),
-    # nothing is reckoned from an amount that is not there
+    # nothing is reckoned from an amount that is not there; what a label limits is, for each product of a tank alone
     *(
         Yields(loser, "amount-missing", _ENTRY)
-        for loser in (
-            "feed-dose", "feed-year", "rate-off", "seed-rate", "lime-dose", "label-rate", "label-year-amount",
-        )
+        for loser in ("feed-dose", "feed-year", "rate-off", "seed-rate", "lime-dose")
     ),
     # one card for a label that was not entered
     *(
-        Yields(loser, "label-unknown", _ENTRY, only=Level.NOTE)
-        for loser in ("label-rate", "label-interval", "label-year-count", "label-year-amount", "wash-off")
+        Yields(loser, "label-unknown", _ENTRY, only=Level.NOTE, by_default=True)
+        for loser in ("label-interval", "label-year-count", "label-year-amount", "wash-off")
     ),
     Yields("treat-hot", "treat-dormant", _ENTRY),
 )  # fmt: skip
@@ -84,6 +88,7 @@ def _beats(winner: Flag, loser: Flag) -> bool:
         row.winner == winner.rule
         and row.loser == loser.rule
         and row.only in (None, loser.level)
+        and not (row.by_default and any(one.origin == LABEL for one in loser.numbers.values()))
         and _meet(row.where, winner, loser)
         for row in TABLE
     )

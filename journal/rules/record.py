@@ -8,6 +8,7 @@ from journal.facts.local_rules_sets import STATES, meant, named, sets
 from journal.facts.mixture import has_bluegrass
 from journal.facts.sources import judgment
 from journal.reckon.dose import doses, is_spot
+from journal.reckon.rest import resting_since
 from journal.reckon.threshold import in_force
 from journal.record.day import MonthDay
 from journal.record.entry import Entry
@@ -22,7 +23,7 @@ from journal.rules.numbers import Numbers
 from journal.rules.reach import running, spread_over
 from journal.rules.turns import after, at, each_year, kept_since, seasons
 from journal.rules.words import on
-from journal.season.growth import GROWING, growing, northern_day, season
+from journal.season.growth import GROWING, growing, in_growth, northern_day, season
 from journal.season.history import Past
 from journal.season.local import local_rules
 from journal.season.stand import SEEDBED_DAYS, STAND, day_zero, in_seedbed, sown, sown_mix
@@ -155,7 +156,7 @@ def local_rules_unknown(past: Past, n: Numbers) -> Finding | None:
 )
 def water_unlogged(past: Past, n: Numbers) -> Finding | None:
     """Water is wanted and none is on file, so that nothing is said of dryness."""
-    why = _seedbed_unlogged(past) or _summer_unlogged(past)
+    why = _seedbed_unlogged(past) or _summer_unlogged(past) or _rest_unlogged(past)
     if not why:
         return None
     return Finding(
@@ -189,3 +190,13 @@ def _summer_unlogged(past: Past) -> str:
     if water_on_file(past, ON_FILE_DAYS):
         return ""
     return f"no watering, rain or weather on file for {ON_FILE_DAYS} days; whether the lawn is dry is not judged"
+
+
+def _rest_unlogged(past: Past) -> str:
+    """A lawn at rest needs a drink now and then; without anything on file nothing is said of it."""
+    rest, kept = resting_since(past), past.kept_since(*WATER)
+    if rest is None or kept is None or not in_growth(past):
+        return ""
+    if (past.date - max(rest.date, kept)).days < ON_FILE_DAYS or water_on_file(past, ON_FILE_DAYS):
+        return ""
+    return f"at rest since {on(rest.date, past)}, no water on file for {ON_FILE_DAYS} days; thirst is not judged"

@@ -38,7 +38,7 @@ _PUBLISHED_WAITS = frozenset(
 )
 
 
-def _waits(entry: Entry, site: Site) -> list[int]:
+def seed_waits(entry: Entry, site: Site) -> list[int]:
     """Every wait that its products can set."""
     labels = [p.label.to_seed_days for dose in doses(entry) if (p := site.lawn.product(dose.product))]
     return sorted(_PUBLISHED_WAITS | {round(wait) for wait in labels if wait is not None})
@@ -48,7 +48,7 @@ def _waits(entry: Entry, site: Site) -> list[int]:
     "seed-over-residue",
     levels=(Level.LOSS, Level.NOTE),
     watches=(Seeding, *RESIDUES),
-    turns=(after(Seeding, STANDS_DAYS - 1), *(after(kind, reach=_waits, within=LONGEST_DAYS) for kind in RESIDUES)),
+    turns=(after(Seeding, STANDS_DAYS - 1), *(after(kind, reach=seed_waits, within=LONGEST_DAYS) for kind in RESIDUES)),
     basis=(published("delaware-renovation", "weed-technology-2005", note="waits differ; the label goes first"),),
 )
 def seed_over_residue(past: Past, n: Numbers) -> tuple[Finding, ...]:

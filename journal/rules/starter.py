@@ -1,30 +1,35 @@
 """The starter at sowing: missing, or another feeding in its place."""
 
+from collections.abc import Iterator
 from datetime import timedelta
+from math import ceil
 
 from journal.facts.factors import g_per_m2
 from journal.facts.sources import judgment
 from journal.reckon.dose import doses
+from journal.reckon.feed_barred import FEED_BARRED, starter_bar
 from journal.reckon.feedings import FEEDINGS, FeedingDay, fed_since, feeding_days
 from journal.reckon.starter import LONGEST_TEST_DAYS, is_plain_starter, phosphorus_barred, soil_test_days
 from journal.record.entry import Entry
 from journal.record.kinds.seeding import Seeding
 from journal.record.kinds.soil import SoilTest
-from journal.record.kinds.weather import Weather
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
 from journal.rules.numbers import Numbers, in_words
 from journal.rules.turns import Site, after, at, closed_days, fed_since_days, seasons
 from journal.rules.words import days, on
-from journal.season.growth import out_of_growth
 from journal.season.history import Past
-from journal.season.local import closed, closed_to_starter
 from journal.season.stand import day_zero, is_dormant, sown
 
 _GENTLE = g_per_m2(0.5)
 _DISPUTED = judgment(
     "publications want phosphorus at seeding only where a soil test or the law allows it", "vermont-1266b"
 )
+
+
+def _to_the_last_day(entry: Entry, site: Site) -> Iterator[int]:
+    """Every day on which it may be missing: what bars it may change from day to day."""
+    yield from range(ceil(site.number("starter-missing", "to-day")) + 1)
 
 
 def _tests(entry: Entry, site: Site) -> tuple[int, ...]:
@@ -35,9 +40,9 @@ def _tests(entry: Entry, site: Site) -> tuple[int, ...]:
 @rule(
     "starter-missing",
     levels=(Level.LATE,),
-    watches=(Seeding, *FEEDINGS, SoilTest, Weather),
+    watches=(Seeding, SoilTest, *FEED_BARRED),
     turns=(
-        after(Seeding, "from-day", "to-day"),
+        after(Seeding, reach=_to_the_last_day),
         *(after(kind) for kind in FEEDINGS),
         after(SoilTest, reach=_tests, within=LONGEST_TEST_DAYS),
         at(fed_since_days, "from-day"),
@@ -49,9 +54,7 @@ def _tests(entry: Entry, site: Site) -> tuple[int, ...]:
 def starter_missing(past: Past, n: Numbers) -> Finding | None:
     """Sown, and no starter in the first week."""
     seeding, kept = sown(past), fed_since(past)
-    if seeding is None or kept is None or is_dormant(past.lawn, seeding) or _shut(past):
-        return None
-    if out_of_growth(past):
+    if seeding is None or kept is None or is_dormant(past.lawn, seeding):
         return None
     age = past.day - seeding.day
     counted = past.day - max(seeding.day, kept.toordinal())
@@ -59,6 +62,8 @@ def starter_missing(past: Past, n: Numbers) -> Finding | None:
         return None
     fed = feeding_days(past, seeding.day - n.days("before-days"))
     if any(feeding.starter or serves_as_starter(past, feeding) for feeding in fed):
+        return None
+    if starter_bar(past, plain=phosphorus_barred(past, past.day)) is not None:
         return None
     last = seeding.date + timedelta(n.days("to-day"))
     return Finding(
@@ -122,11 +127,6 @@ def starter_wrong(past: Past, n: Numbers) -> Finding | None:
         evidence=(*(entry.id for feeding in wrong for entry in feeding.entries), seeding.id),
         numbers=("before-days", "to-day"),
     )
-
-
-def _shut(past: Past) -> bool:
-    """Whether a local rule closes the day to the starter, or to the plain nitrogen in its place."""
-    return (closed if phosphorus_barred(past, past.day) else closed_to_starter)(past.lawn, past.date)
 
 
 def _weed_and_feed(past: Past, feeding: FeedingDay) -> bool:

@@ -9,6 +9,7 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date, timedelta
+from typing import Any
 
 from journal.reckon.feedings import fed_since_in
 from journal.record.day import MonthDay
@@ -18,6 +19,7 @@ from journal.rules.numbers import HOUSE
 from journal.season.growth import EARLY_DAYS, growth_window, next_start, span
 from journal.season.history import LAWN, History
 from journal.season.local import local_rules
+from journal.season.track import Track
 
 Step = int | str | tuple[int | str, ...]
 """So many days, a house number by its name (`-late-days`: so many days before), or a sum of both."""
@@ -140,17 +142,46 @@ def each_year(*days: MonthDay) -> Anchor:
 
 def turn_days(rule: str, turns: Iterable[Turn], sites: Iterable[Site], first: int, last: int) -> list[int]:
     """Every day (an ordinal) from the first to the last on which the rule can turn, in order; the first is in it."""
-    found = {first}
+    return [first + at for at in ones(turn_bits(rule, turns, sites, first, last))]
+
+
+def turn_bits(rule: str, turns: Iterable[Turn], sites: Iterable[Site], first: int, last: int) -> int:
+    """The same days as bits: the lowest is the first day."""
+    single = set[int]()
+    bits = 1
     for site in sites:
         for setting in site.history.ground.dated:
             if setting.since is not None:
-                found.add(setting.since.toordinal())
+                single.add(setting.since.toordinal())
         for turn in turns:
             if isinstance(turn, After):
-                found.update(_after(rule, turn, site, first, last))
+                bits |= _after(rule, turn, site, first, last)
+                single.update(_reaches(turn, site, first, last))
             else:
-                found.update(_at(rule, turn, site, first, last))
-    return sorted(day for day in found if first <= day <= last)
+                single.update(_at(rule, turn, site, first, last))
+    for day in single:
+        if first <= day <= last:
+            bits |= 1 << (day - first)
+    return bits
+
+
+def near_bits(track: Track[Any], days: int, first: int, last: int) -> int:
+    """The days from the first to the last that lie so many days after an entry at the most, as bits."""
+    if not track.days:
+        return 0
+    base, bits = _bits(track)
+    reached = 1
+    while reached <= days:
+        step = min(reached, days + 1 - reached)
+        bits |= bits << step
+        reached += step
+    ahead = base - first
+    return (bits << ahead if ahead >= 0 else bits >> -ahead) & ((1 << (last - first + 1)) - 1)
+
+
+def ones(days: int) -> list[int]:
+    """The places of the bits that are set, in ascending order."""
+    return [at for at, bit in enumerate(reversed(f"{days:b}")) if bit == "1"]
 
 
 def sites(history: History, zones: Iterable[str]) -> tuple[Site, ...]:
@@ -160,17 +191,48 @@ def sites(history: History, zones: Iterable[str]) -> tuple[Site, ...]:
     return tuple(Site(history, zone, lawn) for zone in zones for lawn in lawns)
 
 
-def _after(rule: str, turn: After, site: Site, first: int, last: int) -> Iterator[int]:
+def _after(rule: str, turn: After, site: Site, first: int, last: int) -> int:
+    """The days so many days after each entry, as bits: the lowest is the first day."""
     steps = {day for step in turn.steps for day in _both(_days(rule, step, site))}
-    longest = max([*steps, turn.within or 0]) if turn.reach is None or turn.within is not None else first
-    for zone in dict.fromkeys((site.zone, LAWN)):
-        track = site.history.track(zone, turn.kind)
+    found = 0
+    for track in _tracks(turn, site) if steps else ():
+        base, days = _bits(track)
+        days &= (1 << max(0, last - base + 1)) - 1  # what is dated later turns nothing
+        for step in steps:
+            ahead = base + step - first
+            found |= days << ahead if ahead >= 0 else days >> -ahead
+    return found & ((1 << (last - first + 1)) - 1)
+
+
+def _bits(track: Track[Any]) -> tuple[int, int]:
+    """The first day of a track, and each of its days as a bit counted from there."""
+
+    def work() -> tuple[int, int]:
+        base = track.days[0]
+        row = bytearray(b"0") * (track.days[-1] - base + 1)
+        for day in track.days:
+            row[base - day - 1] = 49  # the lowest bit is written last
+        return base, int(row, 2)
+
+    return track.once("days as bits", work)
+
+
+def _tracks(turn: After, site: Site) -> list[Track[Any]]:
+    """The entries of that kind which name the zone, and those which name none."""
+    found = (site.history.track(zone, turn.kind) for zone in dict.fromkeys((site.zone, LAWN)))
+    return [track for track in found if track.days]
+
+
+def _reaches(turn: After, site: Site, first: int, last: int) -> Iterator[int]:
+    """The days that entries reach, each by its own."""
+    if turn.reach is None:
+        return
+    longest = first if turn.within is None else turn.within
+    for track in _tracks(turn, site):
         low, high = bisect_left(track.days, first - longest - 1), bisect_right(track.days, last)
         for at in range(low, high):
             day = track.days[at]
-            yield from (day + step for step in steps)
-            if turn.reach is not None:
-                yield from _reached(turn.reach(track.entries[at], site), first - day, last - day, day)
+            yield from _reached(turn.reach(track.entries[at], site), first - day, last - day, day)
 
 
 def _reached(reach: Iterable[int], first: int, last: int, day: int) -> Iterator[int]:

@@ -14,6 +14,7 @@ from journal.screens.keys import ON_EMPTY, ON_TEXT
 from journal.screens.looking import Looking
 from journal.screens.picture import Ink, Span
 from journal.screens.rows import text
+from journal.screens.telling import snooze_line
 
 
 class Acts(Looking):
@@ -155,8 +156,13 @@ class Acts(Looking):
     # The book
 
     def do_strike(self, _: str) -> None:
-        """Strike the entry under the cursor."""
-        under = self.shell.picture.under
+        """Strike the entry under the cursor; on a flag, put the line there that hides it."""
+        under, standing = self.shell.picture.under, self.shell.standing
+        flags = standing.flags if standing is not None and under is not None and not under.entry else ()
+        flag = next((one for one in flags if under is not None and one.id == under.flag), None)
+        if flag is not None:
+            self.shell.line.put(snooze_line(flag))
+            return
         if under is None or not under.entry:
             self.say(text("  the cursor is on no entry", Ink.DIM))
             return

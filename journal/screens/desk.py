@@ -7,7 +7,7 @@ from datetime import date
 from typing import TypeVar
 
 from journal.line.reading import Reading
-from journal.record.kinds.setting import Setting
+from journal.record.entry import Entry
 from journal.rules.flag import Flag, Level
 from journal.screens.session_like import SessionLike
 from journal.standing import Standing
@@ -65,7 +65,7 @@ class Desk:
         """Do it again."""
         return _told(await self._do(self.session.redo))
 
-    async def set_up(self, settings: tuple[Setting, ...]) -> Done:
+    async def set_up(self, settings: tuple[Entry, ...]) -> Done:
         """Make the book."""
         result = await self._do(lambda: self.session.set_up(settings))
         return Done(error=_why(result)) if isinstance(result, Exception) else Done(said="the book is made")

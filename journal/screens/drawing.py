@@ -1,9 +1,12 @@
 """From everything that is looked at to the rows of the page and of the foot: pure, and the only place that chooses."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from datetime import date
 
 from journal.facts.safety import one_row
 from journal.line.caution import shows_safety
+from journal.line.reading import Reading
+from journal.line.words import in_words
 from journal.screens.find import find_picture
 from journal.screens.foot import candidates_row, empty_row, fits, flag_row, keys_row, reading_row
 from journal.screens.help import help_picture, word_help_picture
@@ -45,6 +48,15 @@ class Seen:
         return self.setup is not None or self.word_help or self.typed.finding
 
     @property
+    def reading(self) -> Reading:
+        """What the line means. While another day is looked at, its own date is written out: it is not that day's."""
+        reading = self.typed.reading
+        if not self.view.away or reading.draft is None:
+            return reading
+        lawn = self.session.history.lawn(self.session.today)
+        return replace(reading, words=in_words(reading.draft, lawn, date.min))
+
+    @property
     def marked(self) -> tuple[int, int]:
         """The word in question on the line; none while it is still being typed."""
         if self.setup is not None:
@@ -68,7 +80,7 @@ def draw_page(seen: Seen, size: Size) -> Picture:
         return find_picture(seen.line, seen.standing, seen.view, size)
     if seen.word_help:
         view = seen.view.but(top=seen.word_top)
-        return word_help_picture(seen.typed.reading, seen.typed.preflight, seen.cursor, seen.standing, view, size)
+        return word_help_picture(seen.reading, seen.typed.preflight, seen.cursor, seen.standing, view, size)
     if seen.view.help:
         return help_picture(seen.page, seen.standing, seen.view, size)
     return seen.page.draw(seen.standing, seen.view, size)
@@ -97,10 +109,9 @@ def _foot(seen: Seen, width: int) -> tuple[Row, Row]:
     draft = typed.reading.draft
     safety = draft is not None and shows_safety(draft, seen.standing.lawn)
     choosing = safety or typed.refused or typed.taken >= 0 or seen.line.endswith(" ")
-    apart = not choosing and bool(typed.preflight.raised) and not fits(typed.reading, typed.preflight, width)
-    first = reading_row(
-        typed.reading, typed.preflight, width, refused=typed.refused, cursor=seen.cursor, apart=apart
-    )  # fmt: skip
+    reading = seen.reading
+    apart = not choosing and bool(typed.preflight.raised) and not fits(reading, typed.preflight, width)
+    first = reading_row(reading, typed.preflight, width, refused=typed.refused, cursor=seen.cursor, apart=apart)
     if seen.failure:
         first = (Span("! ", Ink.LOSS), Span(f"not saved: {seen.failure}", Ink.STRONG))
     if seen.toast:

@@ -70,7 +70,12 @@ TABLE: tuple[KeyRow, ...] = (
         {"enter": "save"},
     ),
     KeyRow("Space", "open, close the row's details", "text", _page("space")),
-    KeyRow("Delete", "strike the entry under the cursor", "delete to the right", {"delete": "strike"}),
+    KeyRow(
+        "Delete",
+        "strike the entry under the cursor; on a flag: the line that hides it",
+        "delete to the right",
+        {"delete": "strike"},
+    ),
     KeyRow(
         "Esc",
         "close; drop the cursor; back to today",

@@ -5,7 +5,6 @@ from typing import Protocol
 
 from journal.line.reading import Reading
 from journal.record.entry import Entry
-from journal.record.kinds.setting import Setting
 from journal.rules.flag import Flag
 from journal.season.history import History
 from journal.standing import Preflight, Standing
@@ -112,6 +111,6 @@ class SessionLike(Protocol):
         """Take in what other terminals wrote; True when something changed."""
         ...
 
-    def set_up(self, settings: tuple[Setting, ...]) -> object:
+    def set_up(self, settings: tuple[Entry, ...]) -> object:
         """Make the book and write its first settings."""
         ...

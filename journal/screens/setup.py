@@ -4,8 +4,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
 
-from journal.line.setup_questions import Question, questions, settings_from_answers
-from journal.record.kinds.setting import Setting
+from journal.line.setup_questions import Question, entries_from_answers, questions
+from journal.record.entry import Entry
 from journal.record.refusal import Refusal
 from journal.screens.page import Size
 from journal.screens.picture import EMPTY_ROW, Ink, Row, Span
@@ -73,9 +73,9 @@ class Setup:
         self.at = max(0, self.at - 1)
         return self.answers.pop(self.question.key, "")
 
-    def settings(self, today: date) -> tuple[Setting, ...]:
+    def settings(self, today: date) -> tuple[Entry, ...]:
         """What the answers make. Raises Refusal."""
-        return settings_from_answers(self.answers, today, self.units)
+        return entries_from_answers(self.answers, today, self.units)
 
 
 def guess_units(environ: Mapping[str, str]) -> str:
@@ -99,7 +99,7 @@ def setup_rows(setup: Setup, size: Size) -> tuple[Row, ...]:
     return page([cut(row, size.width) for row in [*rows, *asked]], size.width, size.height)
 
 
-_FIRST = "Five short questions; nothing is written before the last is answered."
+_FIRST = "Six short questions; nothing is written before the last is answered."
 
 
 def _standing(setup: Setup, width: int) -> list[Row]:

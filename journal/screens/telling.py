@@ -1,8 +1,11 @@
 """A flag in a few rows of words."""
 
+import re
+
 from journal.line.words import USUAL, in_words
 from journal.record.day import spoken
 from journal.rules.flag import Flag
+from journal.rules.hiding import Hiding, hiding
 from journal.screens.newest import by_id
 from journal.screens.picture import Ink, Row, Span
 from journal.screens.rows import left, wrapped
@@ -29,29 +32,56 @@ def facts_of(flag: Flag, standing: Standing) -> list[tuple[str, str]]:
 def details(flag: Flag, standing: Standing, width: int, *, whole: bool) -> list[Row]:
     """Why, do, clears, when, entries, numbers, basis: a name at the left of each, a rule down the side.
 
-    The headline comes first unless the `whole` of it stands above; last, how to put the flag out of sight.
+    The headline comes first unless the `whole` of it stands above.
     """
     facts = facts_of(flag, standing)
     said = [(name, words) for name, words in facts if name in ("why", "do", "clears")]
     said.append(("rose", spoken(flag.rose, standing.as_of)))
     said += [("entry", words) for words in _evidence(flag, standing)]
     said += [(name, words) for name, words in facts if name in ("number", "basis")]
-    if not flag.hidden:
-        said.append(("hide", hiding_line(flag)))
     rows: list[Row] = []
     before = ""
     for name, words in said if whole else [("", flag.headline), *said]:
         for line in wrapped(words, max(10, width - 18)):
             label = name if name != before else ""
             before = name
-            ink = Ink.STRONG if not name else Ink.KEY if name == "hide" else Ink.PLAIN
-            rows.append((Span("     "), BOUNDARY, Span(f" {left(label, 8)} ", Ink.DIM), Span(line, ink)))
+            rows.append((*_named(label), Span(line, Ink.PLAIN if name else Ink.STRONG)))
     return rows
 
 
-def hiding_line(flag: Flag) -> str:
+def _named(label: str) -> Row:
+    return Span(" "), Span("    "), BOUNDARY, Span(f" {left(label, 8)} ", Ink.DIM)
+
+
+def told(label: str, words: str, line: str) -> Row:
+    """A line to take, as a row among the details: what it does, then the line."""
+    reason = (Span("your reason", Ink.DIM),) if line.endswith(" -- ") else ()
+    return *_named(label), Span(words), Span(line, Ink.KEY), *reason
+
+
+def snooze_line(flag: Flag) -> str:
     """The line that puts the flag out of sight for a week."""
-    return " ".join(("snooze", flag.rule, "7d", *flag.zones))
+    named, *zones = _meant(flag)
+    return " ".join(("snooze", named, "7d", *zones))
+
+
+def aside_line(flag: Flag) -> str:
+    """The line that puts it out of sight for good, up to the reason."""
+    return f"{' '.join(('aside', *_meant(flag)))} -- "
+
+
+_PLAIN = re.compile(r"[\w.,+-]+")
+
+
+def _meant(flag: Flag) -> tuple[str, ...]:
+    """The flag by its id where the rule says several things of a zone; else the rule and the zones."""
+    return (flag.id,) if _PLAIN.fullmatch(flag.subject) else (flag.rule, *flag.zones)
+
+
+def hidden_by(flag: Flag, standing: Standing) -> Hiding | None:
+    """The entry that keeps it out of sight; of several zones, that of the first."""
+    past = standing.history.on(flag.zones[0], standing.as_of)
+    return hiding(flag.rule, flag.subject, flag.level, past)
 
 
 def _evidence(flag: Flag, standing: Standing) -> list[str]:

@@ -21,6 +21,7 @@ _own: Callable[[Lawn], tuple[Any, ...]] = attrgetter(
     "local_buffer_mm",
     "local_test_months",
     "local_seeding",
+    "local_sign_hours",
 )
 _NOTHING = _own(Lawn())
 _ALIKE = 1e-6
@@ -38,7 +39,7 @@ def _laid(name: str, own: tuple[Any, ...]) -> LocalRules | None:
     found = named(name)
     if own == _NOTHING:
         return found
-    closed_days, most, soluble, year, slow, buffer, months, seeding = own
+    closed_days, most, soluble, year, slow, buffer, months, seeding, sign = own
     return laid_over(
         OwnRules(
             closed=closed_days,
@@ -49,6 +50,7 @@ def _laid(name: str, own: tuple[Any, ...]) -> LocalRules | None:
             buffer_mm=buffer,
             soil_test_months=months,
             seeding=seeding,
+            sign_hours=sign,
         ),
         found,
     )
@@ -128,6 +130,12 @@ def soil_test_months(lawn: Lawn, usual: int) -> int:
     rules = local_rules(lawn)
     months = rules.heeds(rules.soil_test_months) if rules is not None else None
     return usual if months is None else months
+
+
+def sign_hours(lawn: Lawn) -> float | None:
+    """For how many hours a sign stands after a product against weeds, insects or disease; None where none is asked."""
+    rules = local_rules(lawn)
+    return rules.heeds(rules.sign_hours) if rules is not None else None
 
 
 def most_n(lawn: Lawn, usual: float) -> float:

@@ -49,6 +49,11 @@ class Track(Generic[E]):
                 return Track((*self.days[:at], *self.days[at + 1 :]), (*self.entries[:at], *self.entries[at + 1 :]))
         return self
 
+    def near(self, day: int, days: int) -> bool:
+        """Whether an entry lies so many days before the day (an ordinal) at the most, or on it."""
+        at = bisect_right(self.days, day)
+        return at > 0 and day - self.days[at - 1] <= days
+
     def once(self, key: Hashable, work: Callable[[], R]) -> R:
         """What `work` makes of this track and of what the key names, and of nothing else: made once and kept."""
         if key not in self._kept:

@@ -177,3 +177,9 @@ def dry_spell(past: Past, days: int, least_mm: float) -> bool:
         return False
     depth = depth_mm(past, first, past.day)
     return depth is not None and not reaches(depth, least_mm) and not soaked(past, first, past.day)
+
+
+def timer_ran(past: Past, days: int) -> bool:
+    """Whether a timer watered in the last so many days: what it does is taken for done."""
+    first = past.day - days + 1
+    return any(one.assumed for found in water_days(past, first, past.day).values() for one in found)

@@ -111,7 +111,7 @@ class Session:
             self._memory.load(self.book.entries())
         return self
 
-    def set_up(self, settings: Sequence[Setting]) -> Saved:
+    def set_up(self, settings: Sequence[Entry]) -> Saved:
         """Make the book if there is none, and write its first settings as one act. Raises NotSaved or NotABook."""
         with self._lock:
             if self._book is None:

@@ -13,6 +13,7 @@ from journal.facts.house import NUMBERS
 from journal.facts.injuries import INJURIES
 from journal.facts.local_rules_sets import sets
 from journal.facts.sources import CITATIONS, cite, judgment, published
+from journal.rules import catalogue
 
 
 def _all_bases() -> Iterator[tuple[str, Basis]]:
@@ -25,6 +26,7 @@ def _all_bases() -> Iterator[tuple[str, Basis]]:
     yield from ((f"unknown {use}", fallback(use).basis) for use in Use)
     yield from ((f"{number.rule} {number.name}", number.basis) for number in NUMBERS)
     yield from ((f"{injury.active} on {injury.grass}", injury.basis) for injury in INJURIES)
+    yield from ((rule.id, basis) for rule in catalogue.rules() for basis in rule.basis)
     yield "growth", growth.GROWTH_BASIS
     for rules in sets().values():
         yield rules.id, Basis(Known.PUBLISHED, rules.citations)

@@ -13,7 +13,7 @@ LAYERS = (
     ("app",),
     ("screens", "reports"),
     ("session",),
-    ("standing",),
+    ("standing", "spells"),
     ("rules", "plan"),
     ("line",),
     ("reckon",),
@@ -23,7 +23,7 @@ LAYERS = (
 )
 """Highest first. A module imports from its own layer and from rows below its own, never from its row's others."""
 
-PURE = frozenset(name for row in LAYERS[LAYERS.index(("standing",)) :] for name in row)
+PURE = frozenset(name for row in LAYERS[LAYERS.index(("standing", "spells")) :] for name in row)
 """Layers without clock, files or globals: what they say follows from what they are given."""
 
 STORE = "store"

@@ -28,6 +28,7 @@ growth = ["04-10", "11-10"]
 grass = ["kentucky bluegrass", "perennial ryegrass"]
 renovated = "2025-09-06"
 kept_since = 2026-04-01
+treatments_since = 2025-10-01
 feeding = "interval"
 local_rules = "none"
 local_closed = ["12-01", "03-01"]
@@ -38,6 +39,7 @@ local_slow = "25%"
 local_buffer = "25ft"
 local_test_months = 36
 local_seeding = false
+local_sign = "48h"
 late_fall = false
 normals = "jan 30F 15F 3.1in, jul 82F 60F 3.4in"
 height = "3 in"
@@ -112,9 +114,10 @@ LINES = [
     "set name North Lane units us latitude 42.3 last_frost 05-06 first_frost 10-05 growth 04-10 11-10",
     "set grass kentucky bluegrass, perennial ryegrass",
     "set renovated 2025-09-06 kept_since 2026-04-01 feeding interval local_rules none late_fall no height 3in",
+    "set treatments_since 2025-10-01",
     "set local_closed 12-01 03-01 local_most_n 0.9lb/k local_most_soluble 0.7lb/k local_year_n 3.2lb/k",
     "set normals jan 30F 15F 3.1in, jul 82F 60F 3.4in",
-    "set local_slow 25% local_buffer 25ft local_test_months 36 local_seeding no",
+    "set local_slow 25% local_buffer 25ft local_test_months 36 local_seeding no local_sign 48h",
     "zone front 2400 sq ft sun full irrigated yes soil loam rate 0.6in/h near_water 30ft trees yes",
     "set front slope gentle out_of_view no mowing self grass unknown circuits A 60% 0.5in/h; B 40% 0.9in/h",
     "product oat-hill-starter starter analysis 18-24-6 slow 20% of n bag 48lb cup 0.5lb n_source urea, methylene urea",

@@ -5,7 +5,8 @@ from datetime import date
 import pytest
 from hypothesis import given, settings
 
-from journal.line.words import in_words, shows_safety, summary
+from journal.line.caution import shows_safety
+from journal.line.words import in_words, summary
 from journal.record.entry import Entry
 from journal.record.kinds.setting import Setting
 from tests.line.entries import KINDS_ON_A_LINE, entries

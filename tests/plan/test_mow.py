@@ -4,7 +4,7 @@ import pytest
 
 from journal.plan.step import State
 from tests.plan.garden import ZONES, kept
-from tests.scenario import day, find, the
+from tests.scenario import day, find, judged, later, the
 
 
 @pytest.mark.parametrize(
@@ -55,8 +55,8 @@ def test_never_more_than_a_third_off() -> None:
     assert the(kept(mown, "2026-05-14 height 4.5in front"), "2026-05-14", "mow").line == "mow 3in front"
     step = the(kept(mown, "2026-05-14 height 5in front"), "2026-05-16", "mow")
     assert step.line == "mow 3.5in front"
-    assert step.amount == "cut at 3.5 in, no lower: two thirds of the 5 in that stand"
-    assert the(kept(mown, "2026-05-14 height 5in front"), "2026-05-17", "mow").line == "mow 3in front"
+    assert step.amount == "cut at 3.5 in, no lower: two thirds of the 5 in that stand, then down every 2 to 4 days"
+    assert the(kept(mown, "2026-05-14 height 5in front"), "2026-05-17", "mow").line == "mow 3.25in front"
 
 
 def test_a_dormant_lawn_is_left_alone() -> None:
@@ -92,3 +92,41 @@ def test_without_frost_dates_the_plan_is_silent() -> None:
 def test_the_owner_s_own_days_go_first() -> None:
     book = kept("2026-05-01 set mow-gap step-days 5d", "2026-05-04 mow 3in front")
     assert the(book, "2026-05-09", "mow").state is State.OPEN
+
+
+def test_a_first_cut_says_what_to_do_where_it_stands_tall() -> None:
+    step = the(kept(), "2026-04-24", "mow")
+    assert step.amount == "cut at 3 in, or at two thirds of the height where it is taller, then down every 2 to 4 days"
+    assert the(kept("2026-05-04 mow 3in front"), "2026-05-12", "mow").amount == "cut at 3 in"
+
+
+def test_tall_grass_comes_down_in_steps_of_a_few_days() -> None:
+    tall = kept("2026-05-14 height 8in front", "2026-05-14 mow 5.5in front")
+    step = the(tall, "2026-05-15", "mow")
+    assert (step.state, step.earliest) == (State.WAITING, day("2026-05-16"))
+    assert the(tall, "2026-05-16", "mow").line == "mow 3.75in front"
+    down = kept(
+        "2026-05-14 height 8in front", "2026-05-14 mow 5.5in front", "2026-05-16 mow 3.75in front",
+        "2026-05-18 mow 3in front",
+    )  # fmt: skip
+    assert the(down, "2026-05-19", "mow").earliest == day("2026-05-25")
+
+
+def test_a_late_cut_is_raised_by_what_must_have_grown_and_comes_down_again() -> None:
+    late = kept("2026-05-04 mow 3in front")
+    assert the(late, "2026-05-14", "mow").line == "mow 3in front"
+    step = the(late, "2026-05-18", "mow")
+    assert (step.state, step.line) == (State.LATE, "mow 3.5in front")
+    assert step.amount == "cut at 3.5 in, no lower: two thirds of what stands by estimate, then down every 2 to 4 days"
+
+
+def test_what_is_offered_is_never_called_too_much_or_too_low() -> None:
+    for height in ("2.5in", "3in", "3.5in", "5in", "6in"):
+        book = kept(f"2026-05-04 mow {height} front")
+        for gap in range(1, 30):
+            on = later("2026-05-04", gap)
+            step = the(book, on, "mow")
+            if step.state is State.WAITING:
+                continue
+            raised = {flag.rule for flag in judged(book, on, step.line).raised}
+            assert raised & {"mow-one-third", "mow-too-low", "mow-height"} == set(), f"{height} {on} {step.line}"

@@ -130,7 +130,7 @@ def test_very_tall_grass_is_late_and_cut_by_a_third_only() -> None:
     step = the(kept(SOWN, "2026-10-01 height 6in front"), "2026-10-02", "first-mow")
     assert step.state is State.LATE
     assert step.line == "mow 4in bag front"
-    assert step.amount == "cut at 4 in, no lower: two thirds of the 6 in that stand, bag"
+    assert step.amount == "cut at 4 in, no lower: two thirds of the 6 in that stand, then down every 2 to 4 days, bag"
 
 
 def test_the_weekly_cut_begins_after_the_first() -> None:

@@ -51,9 +51,9 @@ def test_due_leaves_out_what_is_done_and_what_is_far_off() -> None:
     book = kept("2026-09-06 seed three-river-blend 9lb front")
     found = steps(book, day("2026-09-08"))
     soon = due(found, day("2026-09-08"), 7)
-    assert {one.step for one in soon if "front" in one.zones} == {"starter", "damp"}
+    assert {one.step for one in soon if "front" in one.zones} == {"soil-test", "starter", "damp"}
     assert {one.step for one in due(found, day("2026-09-08"), 26) if "front" in one.zones} == {
-        "starter", "damp", "first-mow",
+        "soil-test", "starter", "damp", "first-mow",
     }  # fmt: skip
 
 
@@ -63,7 +63,7 @@ def test_a_lawn_without_zones_is_one_zone() -> None:
 
 
 def test_an_empty_book_has_a_plan_too() -> None:
-    assert [one.step for one in steps(history([], zones={}, products={}), day("2026-05-30"))] == ["mow", "feed"]
+    assert [one.step for one in steps(history([], zones={}, products={}), day("2026-05-30"))] == ["mow", "feed", "soil-test"]
 
 
 def test_a_step_sees_only_the_kinds_it_declares() -> None:
@@ -78,7 +78,7 @@ def test_a_step_sees_only_the_kinds_it_declares() -> None:
 
 def test_every_step_has_a_name_and_words_for_the_page() -> None:
     assert {one.name for one in PLAN} == {
-        "seed", "starter", "damp", "first-mow", "bag", "established", "mow", "water", "feed",
+        "seed", "starter", "damp", "first-mow", "bag", "established", "mow", "water", "feed", "soil-test", "photo", "sharpen", "last-mow",
     }  # fmt: skip
     shed = PRODUCTS | {"wall": {"kind": "pre-emergent"}}
     book = kept("2026-04-15 treat wall 7lb back", "2026-09-06 seed three-river-blend 9lb front", products=shed)

@@ -60,7 +60,9 @@ def test_from_four_inches_three_may_be_left() -> None:
 def test_the_plan_goes_no_lower() -> None:
     grown = book("2026-05-10 mow 2.5in front", "2026-05-20 height 4.5in front")
     said = the(grown, "2026-05-20", "mow")
-    assert said.amount == "cut at 3 in, no lower: two thirds of the 4.5 in that stand", CORNELL
+    assert said.amount == "cut at 3 in, no lower: two thirds of the 4.5 in that stand, then down every 2 to 4 days", (
+        CORNELL
+    )
     lower = book("2026-05-10 mow 3in front", "2026-05-20 height 4in front")
     assert the(lower, "2026-05-20", "mow").amount == "cut at 3 in", PURDUE
 

@@ -73,7 +73,10 @@ def test_a_lawn_left_to_rest_in_drought() -> None:
         "2026-06-20 mow 3in front", "2026-06-28 see dormant front", *weather("2026-06-01", 90, "88F 66F 0in"),
         on=lawn(("irrigated = true", "irrigated = false")),
     )  # fmt: skip
-    assert nagged(diary, "2026-06-28", 60) == set()
+    assert nagged(diary, "2026-06-28", 29) == set()
+    assert nagged(diary, "2026-07-27", 30) == {("dormant-thirst", "late")}
+    drink = book("2026-07-25 water 0.5in front", "2026-08-22 water 0.5in front", on=diary)
+    assert nagged(drink, "2026-06-28", 60) == set()
 
 
 def test_a_sprinkler_owner_is_never_told_of_dryness() -> None:

@@ -15,6 +15,7 @@ from journal.rules.judge import Answer, answers, flags_of, judged
 from journal.season.history import History
 from journal.standing import findings, preflight, standing
 from tests.rules.seasons import BEGINS, LAWNS, SPAN, entries, kept, lawns, numbered
+from tests.rules.soil_shed import SHED
 from tests.scenario import LAWN, book, later, lawn, weather
 
 few = settings(max_examples=8, derandomize=True)
@@ -25,6 +26,26 @@ days = st.integers(0, SPAN + 60).map(lambda ahead: BEGINS + timedelta(ahead))
 LABELLED = lawn(toml=LAWN.replace('form = "liquid"', 'form = "liquid"\nrate = "1.1floz/k 1.5floz/k"').replace(
     'form = "granule"', 'form = "granule"\nrate = "2lb/k 3lb/k"'))  # fmt: skip
 EDGES = {
+    "a year of products": book(
+        *(f"2026-0{on} treat spot-out 2floz front" for on in ("1-20", "1-24", "3-20")),
+        "2026-04-10 treat leaf-mix 2floz spot 40sqft front temp 46F",
+        "2026-05-01 treat leaf-off 3floz part 1/2 front", "2026-05-02 treat leaf-off 3floz part 2/2 front",
+        "2026-05-12 treat leaf-mix 3floz front temp 78F 7:00 wind 1mph",
+        "2026-05-13 weather 92F 60F", "2026-05-20 see dormant front", "2026-05-25 feed green-gate 7lb front",
+        "2026-06-01 treat leaf-off 3floz front", "2026-06-10 treat grub-end 3lb front",
+        "2026-08-01 treat grub-end 3lb front",
+        on=LAWNS["a labelled shed"],
+    ),
+    "after treatments, wet and dry, cut and walked on": book(
+        "2026-04-20 treat spring-wall 3lb front", "2026-04-22 rain 0in", "2026-04-26 see traffic front",
+        "2026-05-02 rain 0.7in since 2026-04-24", "2026-05-10 mow 3in bag front",
+        "2026-05-11 treat leaf-off 3floz front 9:00",
+        "2026-05-11 see traffic front 10:00", "2026-05-12 water 5min front", "2026-05-14 mow 3in bag front",
+        "2026-06-01 schedule front 5min mon thu", "2026-06-10 treat grub-end 3lb front",
+        "2026-06-08 see flowering front", "2026-06-09 see sign front", "2026-06-12 see sign-down front",
+        "2026-06-12 see dry front", "2026-07-20 schedule off front", "2026-08-10 see exposure",
+        "2026-08-20 treat green-gate 3lb front", "2026-08-21 rain 0.4in", on=LAWNS["a labelled shed by the water"],
+    ),
     "cuts around the turn of months": book(
         *(f"2026-{on} mow 2.4in front" for on in ("05-25", "06-18", "08-19", "09-18", "10-22"))
     ),
@@ -36,6 +57,25 @@ EDGES = {
     "a poor renovation": book(
         "2026-08-20 treat leaf-off 2floz front", "2026-08-24 feed pond-ridge front", "2026-08-25 mow 1in front",
         "2026-08-28 seed stone-wall 9lb front", "2026-09-05 water front", "2026-09-20 mow 3in front",
+    ),
+    "new grass that nobody cuts": book(
+        "2026-04-25 seed quick-rye 9lb front", "2026-05-20 height 3.6in front", "2026-05-30 height 4.6in front",
+        "2026-07-20 mow 3in return front",
+    ),
+    "sown in autumn and first cut in May": book("2026-09-20 seed quick-rye 9lb front", "2027-05-20 mow 3in front"),
+    "a drought by the account": book(
+        "2026-06-20 water deep front", *weather("2026-06-18", 60, "88F 66F 0in"), "2026-07-05 water 0.2in front",
+        "2026-07-16 water 0.3in front", "2026-07-18 see dormant front", "2026-08-20 see green front",
+        on=LAWNS["on loam"],
+    ),
+    "a rest that is watered once": book(
+        "2026-05-10 seed quick-rye 9lb back", "2026-06-20 see dormant front back", *weather("2026-06-01", 120, "85F 65F 0in"),
+        "2026-07-10 water 0.5in front back", "2026-08-10 see dormant front",
+    ),
+    "watered every day, and the mower runs": book(
+        *(f"{later('2026-06-01', at)} water 20min front" for at in range(12)),
+        *(f"{later('2026-04-20', 7 * at)} mow 3in 75min front back" for at in range(24)), "2026-08-01 sharpen",
+        "2026-06-10 rain 0.8in", "2026-07-04 rain 1in",
     ),
     "a dormant sowing": book(
         "2026-01-20 seed quick-rye 9lb front", "2026-04-12 water 5min front", "2026-04-20 mow 3in front",
@@ -70,9 +110,44 @@ EDGES = {
         on=lawn(('name = "North Lane"', 'name = "North Lane"\nlocal_closed = ["09-05", "09-07"]\n'
                  "local_seeding = false\nlocal_test_months = 7")),
     ),
+    "seed in every season": book(
+        "2026-01-20 seed quick-rye 9lb back", "2026-05-22 seed stone-wall 30lb front", "2026-05-25 see traffic front",
+        "2026-05-27 see traffic front", "2026-05-29 see traffic front", "2026-06-12 rain 1.5in since 2026-06-01",
+        "2026-10-14 seed three-river 2lb front", "2026-10-20 rain 2in", "2026-10-25 rake front",
+    ),
+    "a spray on a seedbed": book(
+        "2026-08-25 seed quick-rye 9lb front", "2026-08-27 water 5min front", "2026-09-03 treat leaf-off 2floz front",
+        *weather("2026-08-25", 40, "80F 62F 0in"),
+    ),
     "closed days in the weeks of the starter": book(
         "2026-08-20 seed three-river 9lb front",
         on=lawn(('name = "North Lane"', 'name = "North Lane"\nlocal_closed = ["09-05", "09-07"]')),
+    ),
+    "weeds seen and nothing done": book(
+        "2026-01-10 see crabgrass front", "2026-05-05 see clover front", *weather("2026-02-15", 80, "60F 40F 0in"),
+    ),
+    "weeds seen, and the soil measured": book(
+        "2026-01-10 see crabgrass front", *(f"{later('2026-03-20', 2 * at)} weather soil 61F" for at in range(9)),
+        "2026-03-22 treat spring-wall 4lb back", "2026-04-20 treat spring-wall 4lb front",
+    ),
+    "weeds seen, no weather, new numbers": book(
+        "2026-01-10 see foxtail front", "2026-01-12 set barrier-missed before-frost-days 60",
+        "2026-06-01 set broadleaf-missed stands-days 12", "2026-06-05 see plantain front",
+    ),
+    "barriers, and grass that is new": book(
+        "2026-04-01 treat spring-wall 4lb front", "2026-04-20 intend seed three-river 2026-05-20 front",
+        "2026-08-20 seed three-river 9lb front", "2026-09-02 see emerged front",
+        "2026-09-15 treat leaf-off 2floz front", "2026-09-20 mow 3in front", "2026-09-28 mow 3in front",
+        "2026-10-04 mow 3in front",
+        "2026-10-10 treat unknown front", *weather("2026-02-15", 60, "60F 40F 0in"), on=lawn(set_up=BEGINS),
+    ),
+    "lime on old tests, a short shed and a point given up": book(
+        "2026-01-10 soil ph 5.8 p low", "2026-03-01 buy pond-ridge 1x 20lb", "2026-04-02 photo a.jpg from gate front",
+        "2026-05-01 feed pond-ridge 3lb/k front back", "2026-05-09 feed grey-lime 40lb/k front",
+        "2026-05-30 feed grey-lime 40lb/k front edge kept", "2026-06-20 feed oat-hill 7lb front",
+        "2026-06-25 buy pond-ridge 1x 5lb", "2026-07-01 intend seed three-river 2026-09-05 front",
+        "2026-07-02 buy three-river 1x 2lb", "2026-09-01 feed kelp-mix 30floz front",
+        on=lawn(('name = "North Lane"', 'name = "North Lane"\nlocal_rules = "us-md"'), toml=SHED, set_up="2022-12-01"),
     ),
     "plans": book("2026-05-01 intend seed quick-rye 2026-05-20 front", "2026-05-12 mow 1in front",
                   "2026-05-01 buy quick-rye 1x 5lb", "2026-04-01 seed three-river 9lb front"),

@@ -109,7 +109,11 @@ def test_cold_weather_ends_growth_early_and_a_warm_spell_does_not_reopen_it() ->
 def test_a_seedbed_is_not_late_and_an_old_one_is() -> None:
     diary = book("2026-08-20 mow 3in front", "2026-08-22 seed three-river 9lb front")
     assert level(diary, later("2026-08-22", 56), "mow-gap") == ""
-    assert level(diary, later("2026-08-22", 57), "mow-gap") == "late"
+    assert level(diary, later("2026-08-22", 57), "mow-gap") == ""  # its first cut is late instead
+    assert level(diary, later("2026-08-22", 57), "mow-first-late") == "late"
+    cut = book("2026-10-05 mow 3in front", on=diary)
+    assert level(cut, "2026-10-19", "mow-gap") == ""
+    assert level(cut, "2026-10-20", "mow-gap") == "late"
 
 
 @pytest.mark.parametrize(("days", "expected"), [(1, "loss"), (20, "loss"), (21, "note"), (27, "note"), (28, "")])

@@ -1,12 +1,13 @@
 """Which flag yields to which."""
 
+from dataclasses import replace
 from datetime import date
 from types import MappingProxyType
 
 import pytest
 
 from journal.facts.sources import judgment
-from journal.rules.flag import Flag, Level
+from journal.rules.flag import Flag, Level, NumberUsed
 from journal.rules.precedence import TABLE, Where, Yields, settled
 
 
@@ -44,3 +45,12 @@ def test_nothing_yields_to_itself_and_no_two_yield_to_each_other() -> None:
 def test_flags_without_a_row_stand_side_by_side() -> None:
     both = (flag("mow-gap"), flag("seed-switch"))
     assert settled(both) == both
+
+
+def test_a_note_by_the_labels_own_number_stands_beside_a_label_that_is_not_entered_in_full() -> None:
+    by_label = replace(
+        flag("label-interval", level=Level.NOTE),
+        numbers=MappingProxyType({"repeat": NumberUsed("repeat", "28 d", "label")}),
+    )
+    unknown = flag("label-unknown", level=Level.NOTE)
+    assert settled([by_label, unknown]) == (by_label, unknown)

@@ -1,6 +1,7 @@
 """What the book lacks."""
 
 from journal.standing import standing
+from tests.rules.soil_shed import SHED
 from tests.scenario import LAWN, book, day, later, lawn, level, raised, rules_raised
 
 NO_DATES = (
@@ -67,3 +68,17 @@ def test_a_new_book_is_not_asked_for_water_at_once() -> None:
     begun = lawn(set_up="2026-07-15")
     assert rules_raised(begun, "2026-07-15") == set()
     assert level(begun, later("2026-07-15", 14), "water-unlogged") == "note"
+
+
+def test_no_dose_and_no_rate_is_reckoned_of_an_entry_without_an_amount() -> None:
+    diary = book("2026-05-01 feed pond-ridge front", "2026-05-01 feed grey-lime front", on=lawn(toml=SHED))
+    found = rules_raised(diary, "2026-05-01")
+    assert "amount-missing" in found
+    assert found & {"feed-dose", "feed-year", "rate-off", "lime-dose", "label-rate", "label-year-amount"} == set()
+
+
+def test_another_product_of_the_tank_without_an_amount_hides_no_labels_limit() -> None:
+    strong = lawn(('form = "liquid"', 'form = "liquid"\nrate = "1.1floz/k 1.5floz/k"'))
+    diary = book("2026-05-01 treat leaf-off 9floz + spring-wall front", on=strong)
+    assert level(diary, "2026-05-01", "amount-missing") == "note"
+    assert level(diary, "2026-05-01", "label-rate") == "harm"

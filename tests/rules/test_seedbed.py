@@ -4,7 +4,7 @@ lawn; Iowa State Univ. Extension, How should I water a newly seeded lawn?).
 
 import pytest
 
-from tests.scenario import book, later, lawn, level, raised, rules_raised, weather
+from tests.scenario import LAWN, book, later, lawn, level, raised, rules_raised, weather
 
 SOWN = "2026-08-25"
 RYE = f"{SOWN} seed quick-rye 9lb front"
@@ -108,3 +108,20 @@ def test_a_dormant_sowing_is_damp_from_spring_on() -> None:
     diary = book("2026-11-20 seed quick-rye 9lb front", "2027-04-11 water 5min front", on=lawn())
     assert level(diary, "2026-11-25", "seedbed-dry") == ""
     assert level(diary, "2027-04-13", "seedbed-dry") == "note"
+
+
+def test_nothing_is_asked_while_a_spray_has_to_stay_dry_on_the_leaves() -> None:
+    label = '\n[[product]]\nname = "clear-row"\nkind = "weed"\nactives = ["quinclorac"]\nform = "liquid"\n'
+    spray = f"{later(SOWN, 4)} treat clear-row 2floz front"
+    for hours, expected in (("", ["", "", "late", "loss"]), ('rain_free = "48h"\n', ["", "", "", "late"])):
+        shed = lawn(toml=LAWN + label + hours)
+        diary = book(RYE, *watered(range(1, 4)), *NO_RAIN, spray, on=shed)
+        assert [level(diary, later(SOWN, at), "seedbed-dry") for at in range(5, 9)] == expected, hours
+    spot = book(RYE, *watered(range(1, 4)), *NO_RAIN, f"{later(SOWN, 4)} treat clear-row spot front", on=lawn(toml=LAWN + label))
+    assert level(spot, later(SOWN, 5), "seedbed-dry") == ""
+
+
+def test_a_starter_with_an_active_goes_to_the_seed_and_wants_water() -> None:
+    listed = LAWN.replace('slow = "20% of n"', 'slow = "20% of n"\nactives = ["mesotrione"]')
+    diary = book(RYE, *watered(range(1, 4)), *NO_RAIN, f"{later(SOWN, 4)} feed oat-hill 7lb front", on=lawn(toml=listed))
+    assert level(diary, later(SOWN, 5), "seedbed-dry") == "late"

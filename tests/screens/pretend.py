@@ -240,7 +240,7 @@ class PretendSession:
         self.history = History.of(self.entries)
         return True
 
-    def set_up(self, settings: tuple[Setting, ...]) -> None:
+    def set_up(self, settings: tuple[Entry, ...]) -> None:
         """Make the book."""
         self.entries = [replace(setting, id=f"0{at:03}") for at, setting in enumerate(settings)]
         self.history = History.of(self.entries)

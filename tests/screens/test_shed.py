@@ -132,13 +132,26 @@ def test_a_zone_without_area_gets_a_rate_and_the_line_that_gives_it_one() -> Non
     assert closed_line(open_end, "amber") == "feed amber 2.5lb/k all"
 
 
+def test_the_uses_of_the_year_stand_below_the_labels_count() -> None:
+    used = shed(*BOUGHT, "2026-05-04 treat thicket-off 2floz front", "2025-10-04 treat thicket-off 2floz back")
+    opened = rows(used, row=at(used, "thicket-off"), open=True)
+    assert row_of(opened, "this year") == "this year: front 1"
+    unused = shed(*BOUGHT)
+    assert not [row for row in rows(unused, row=at(unused, "thicket-off"), open=True) if "this year:" in row]
+
+
 def test_the_label_is_shown_key_by_key_and_what_stands_in_for_a_blank() -> None:
     fed = shed(*BOUGHT)
     opened = rows(fed, row=at(fed, "thicket-off"), open=True)
     assert row_of(opened, "rate ") == "rate 1.1 floz/k 1.5 floz/k low and high rate"
     assert row_of(opened, "to_seed") == "to_seed blank, 28 d used wait before sowing"
     assert row_of(opened, "wind_max") == "wind_max blank, 8 mph used wind at most"
-    assert row_of(opened, "repeat") == "repeat blank wait before the next use"
+    assert row_of(opened, "after_seed") == "after_seed blank, 3 mowings used age of new grass it needs"
+    assert row_of(opened, "repeat") == "repeat blank, 28 d used wait before the next use"
+    assert row_of(opened, "max_per_year") == "max_per_year blank, 2 used uses in a year at most"
+    assert row_of(opened, "temp ") == "temp blank, 50 F to 85 F used air it is meant for"
+    assert row_of(opened, "rain_free") == "rain_free blank, 24 h used no rain for so long"
+    assert row_of(opened, "mow_after") == "mow_after blank, 3 d used not mown for so long after"
     copied = book("2026-05-01 set thicket-off to_seed 21d", on=fed)
     assert row_of(rows(copied, row=at(copied, "thicket-off"), open=True), "to_seed") == "to_seed 21d wait before sowing"
     assert line(copied, "thicket-off/to_seed") == "set thicket-off to_seed 21d"

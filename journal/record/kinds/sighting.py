@@ -10,7 +10,7 @@ from journal.record.unit import Dimension
 
 STATES = (
     "emerged", "traffic", "dormant", "green", "frozen", "snow", "thawed", "flowering", "no-flowers", "dry", "sick",
-    "exposure",
+    "exposure", "sign", "sign-down",
 )  # fmt: skip
 WEEDS = (
     "crabgrass", "goosegrass", "foxtail", "annual-bluegrass", "nutsedge", "broadleaf", "dandelion", "clover",

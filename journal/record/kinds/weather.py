@@ -31,19 +31,23 @@ class Rain(Entry):
 @entry_kind("weather", Verb("weather", "a day's high, low and rain", "weather 71F 48F 0.2in"), lawnwide=True)
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Weather(Entry):
-    """The day's highest and lowest air temperature and its rain. Which is which is settled by size."""
+    """The day's highest and lowest air temperature and its rain. Which is which is settled by size.
+
+    `soil_c` is the soil's own temperature, measured at about two inches.
+    """
 
     high_c: float | None = measure(Dimension.TEMPERATURE, low=-60, high=60)
     low_c: float | None = measure(Dimension.TEMPERATURE, low=-60, high=60)
     rain_mm: float | None = measure(Dimension.LENGTH, high=1000)
+    soil_c: float | None = measure(Dimension.TEMPERATURE, keyword="soil", low=-30, high=50)
 
     @classmethod
     def settle(cls, values: dict[str, Any]) -> None:
-        """Two temperatures, in either order, or rain alone."""
+        """Two temperatures, in either order, or rain or the soil's temperature alone."""
         high, low = values.get("high_c"), values.get("low_c")
         if high is not None and low is None:
             raise Refusal("weather", "both the high and the low are wanted, like 71F 48F.")
         if high is not None and low is not None and low > high:
             values["high_c"], values["low_c"] = low, high
-        if high is None and values.get("rain_mm") is None:
+        if high is None and values.get("rain_mm") is None and values.get("soil_c") is None:
             raise Refusal("weather", "give a high and a low, like 71F 48F, or the rain.")

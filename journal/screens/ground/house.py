@@ -1,17 +1,17 @@
 """HOUSE NUMBERS: what each rule counts with, whose number it is, and on what authority the default stands."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from functools import lru_cache, partial
 
 from journal.facts.number import Number
+from journal.record.fold import USUAL
 from journal.record.kinds.setting import Setting
 from journal.record.lawn import Lawn
-from journal.record.quantity import in_unit, plain
-from journal.record.unit import Dimension, unit_for
 from journal.rules.catalogue import rules
 from journal.rules.declare import RULES, Rule
+from journal.rules.families import families
 from journal.rules.numbers import HOUSE, in_words
 from journal.screens.ground.authority import Key, set_line
 from journal.screens.ground.basis import basis_in_full, basis_short
@@ -27,7 +27,7 @@ _LONGEST = 66
 """Columns that the words of any number need."""
 ROOMY, _LINE = 160, 44
 """Columns from which on a number's line has room in its row, and how many it takes."""
-_NAME, _VALUE, _RANGE, _BASIS = 16, 8, 19, 11
+_NAME, _VALUE, _RANGE, _BASIS = 16, 8, 21, 11
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,23 +41,33 @@ class House:
 
 
 def draw_house(paper: Paper, standing: Standing, authors: Mapping[Key, Setting], today: date, *, airy: bool) -> None:
-    """Rule by rule: the rule with its switch, then its numbers; `airy` parts them. Rules that have none come last."""
+    """Family by family, rule by rule: the rule with its switch, then its numbers; `airy` parts the rules."""
     lawn = standing.lawn
     house = House(lawn, authors, today, max(_VALUE, *map(len, values(lawn))))
     count = sum(len(rule.numbers) for rule in rules())
     words = f"  {len(lawn.numbers)} of {count} yours; a label or a local rule beats both"
     paper.heading("HOUSE NUMBERS", (Span(words, Ink.DIM),))
-    for at, rule in enumerate(rule for rule in rules() if rule.numbers):
-        if airy and at:
-            paper.add()
-        _draw_rule(paper, rule, house)
-        for number in rule.numbers:
-            _draw_number(paper, number, house)
-    paper.add()
-    paper.heading("RULES WITHOUT NUMBERS")
-    for rule in rules():
-        if not rule.numbers:
+    for name, some in families(rules()).items():
+        paper.add()
+        _draw_family(paper, name, some, lawn)
+        for at, rule in enumerate(some):
+            if airy and at and (rule.numbers or some[at - 1].numbers):
+                paper.add()
             _draw_rule(paper, rule, house)
+            for number in rule.numbers:
+                _draw_number(paper, number, house)
+
+
+def _draw_family(paper: Paper, name: str, rules: Sequence[Rule], lawn: Lawn) -> None:
+    """Its heading: Tab goes from one to the next."""
+    numbers = [number for rule in rules for number in rule.numbers]
+    yours = sum((number.rule, number.name) in lawn.numbers for number in numbers)
+    off = sum(rule.id in lawn.off for rule in rules)
+    said = [f"{len(rules)} rule{'' if len(rules) == 1 else 's'}"]
+    said += [f"{len(numbers)} number{'' if len(numbers) == 1 else 's'}"] if numbers else []
+    said += [f"{yours} yours"] * bool(yours) + [f"{off} off"] * bool(off)
+    row = (Span(" "), Span(name.upper(), Ink.TITLE), Span(f"  {', '.join(said)}", Ink.DIM))
+    paper.stop(row, Target(0, name=f"family {name}"), lit=1)
 
 
 def values(lawn: Lawn) -> list[str]:
@@ -90,7 +100,7 @@ def _draw_rule(paper: Paper, rule: Rule, house: House) -> None:
     row = _rule_row(rule.id, paper.width, off=rule.id in house.lawn.off)
     more = partial(_rule_opened, rule, line, house, paper.width)
     enter = line if rule.id in house.lawn.off or not line else f"set {rule.id} "  # off is never one key away
-    paper.stop(row, Target(0, line=enter, name=f"rule {rule.id}"), lit=1, details=more)
+    paper.stop(row, Target(0, line=enter, name=f"rule {rule.id}"), lit=1, main=False, details=more)
 
 
 @lru_cache(maxsize=512)
@@ -98,7 +108,7 @@ def _rule_row(id: str, width: int, *, off: bool) -> Row:
     rule = RULES[id]
     row = (
         Span(" "),
-        Span(id, Ink.DIM if off else Ink.TITLE),
+        Span(id, Ink.DIM if off else Ink.STRONG),
         Span(f"  {OFF_MARK} switched off" if off else "", Ink.LATE),
         Span(f"  {rule.says}", Ink.DIM),
     )
@@ -182,13 +192,15 @@ def _number_opened(
         said += said_on(setting, house.today)
     default = _words(number.default, number.unit, lawn.units)
     said += [("default", default), ("range", _range(number, lawn.units)), *basis_in_full(number.basis)]
-    return [*named([*said, ("Enter", line())], width), EMPTY_ROW]
+    back = f"set {number.rule} {number.name} {USUAL}" if (number.rule, number.name) in lawn.numbers else ""
+    return [*named([*said, ("Enter", line()), ("back", back)], width), EMPTY_ROW]
 
 
 def _range(number: Number, units: str) -> str:
-    """`1 to 60 d`."""
-    shown = unit_for(Dimension(number.unit), units)
-    return f"{plain(in_unit(number.low, shown), 3)} to {_words(number.high, number.unit, units)}"
+    """`1 to 60 d`; each end with its unit where the two differ."""
+    low, high = (_words(end, number.unit, units) for end in (number.low, number.high))
+    unit = high.partition(" ")[2]
+    return f"{low.removesuffix(unit).strip()} to {high}" if low.partition(" ")[2] == unit else f"{low} to {high}"
 
 
 @lru_cache(maxsize=1024)

@@ -32,6 +32,7 @@ OWN: Mapping[str, str] = {
     "local_closed": "closed", "local_most_n": "nitrogen at once", "local_most_soluble": "soluble at once",
     "local_year_n": "nitrogen a year", "local_slow": "slow release", "local_buffer": "from water",
     "local_test_months": "soil test", "local_seeding": "sowing",
+    "local_sign": "sign",
 }  # fmt: skip
 """Fact of the lawn -> the row of the table that it takes the place of."""
 
@@ -162,5 +163,6 @@ _VALUES: Mapping[str, Callable[[LocalRules, str], str]] = {
     "local_buffer": _buffer,
     "local_test_months": lambda rules, _: str(rules.soil_test_months.value) if rules.soil_test_months else "",
     "local_seeding": lambda rules, _: "yes" if rules.sowing and rules.sowing.value is Sowing.ANY else "no",
+    "local_sign": lambda rules, _: f"{rules.sign_hours.value:g}h" if rules.sign_hours else "",
 }
 """What a set says, in the words that would enter it as one's own."""

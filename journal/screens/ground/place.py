@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Mapping
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 from typing import Any
 
 from journal.facts.growth import DAYS_AFTER_FIRST_FROST, DAYS_BEFORE_LAST_FROST, GROWTH_BASIS
@@ -93,6 +93,8 @@ def _offered(key: str, standing: Standing, today: date) -> str:
     if key == "renovated":
         month = 3 if standing.lawn.latitude is not None and standing.lawn.latitude < 0 else 9
         return date(min(standing.as_of, today).year - 1, month, 6).isoformat()
+    if key == "treatments_since":
+        return (min(standing.as_of, today) - timedelta(365)).isoformat()
     if key == "kept_since":
         return (standing.history.kept_since or min(standing.as_of, today)).isoformat()
     return example(key, standing.lawn)

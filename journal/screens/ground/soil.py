@@ -5,6 +5,7 @@ from functools import partial
 from journal.facts.soil_test import RETEST_BASIS
 from journal.line.say import say
 from journal.line.words import neat
+from journal.reckon.soil_test import newest_test
 from journal.reckon.starter import soil_test_days
 from journal.record.kinds.soil import SoilTest
 from journal.record.lawn import WHOLE
@@ -19,12 +20,6 @@ from journal.season.history import Past
 from journal.standing import Standing
 
 _YEAR = 365.25
-
-
-def newest_test(past: Past) -> SoilTest | None:
-    """The newest that names the zone, or the whole lawn."""
-    tests = (*past[SoilTest].all, *past.lawnwide(SoilTest).all)
-    return max(tests, key=lambda test: (test.day, test.id), default=None)
 
 
 def is_stale(test: SoilTest, past: Past) -> bool:

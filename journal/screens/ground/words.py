@@ -18,6 +18,7 @@ USES: Mapping[str, str] = MappingProxyType(
         "grass": "height of cut, nitrogen in a year, days to emergence, where a zone names no grass of its own",
         "renovated": "when the renovation's seed went down: the plan goes on from there",
         "kept_since": "what is not logged counts as not done from that day on, and not before",
+        "treatments_since": "what went down for weeds or insects is known from that day on: seed waits for what is not",
         "feeding": "interval: by weeks since the last feeding; months: in the months that suit the grass",
         "late_fall": "whether a feeding at the end of autumn belongs to the plan",
         "height": "the height of cut while no mowing has named one",
@@ -30,7 +31,7 @@ USES: Mapping[str, str] = MappingProxyType(
         "soil": "how much water the roots can reach",
         "rate": "turns minutes of watering into depth",
         "circuits": "several sprinkler circuits: their shares of the zone and their rates",
-        "near_water": "the distance to a pond, a stream or a drain, to hold against a label's buffer",
+        "near_water": "the distance to a pond, a stream or a drain, to hold against a label's or a local rule's",
         "trees": "roots and shade of trees in it",
         "slope": "water that runs off",
         "out_of_view": "a zone that is not seen from the house",
@@ -57,7 +58,7 @@ _BOTH: Mapping[str, str] = MappingProxyType(
         "growth": "04-10 11-10", "grass": "kentucky bluegrass; perennial ryegrass", "feeding": "months",
         "late_fall": "yes", "local_rules": "none", "sun": "part", "irrigated": "yes", "soil": "loam", "trees": "yes",
         "slope": "gentle", "out_of_view": "yes", "mowing": "service", "local_closed": "12-01 03-01",
-        "local_slow": "20%", "local_test_months": "36", "local_seeding": "no",
+        "local_slow": "20%", "local_test_months": "36", "local_seeding": "no", "local_sign": "48h",
     }
 )  # fmt: skip
 _US: Mapping[str, str] = MappingProxyType(

@@ -18,7 +18,7 @@ class GroundPage:
     name: str = "ground"
     keys: tuple[tuple[str, str], ...] = (
         ("Up Down", "fact by fact"),
-        ("Tab", "the next group; among the house numbers the next rule"),
+        ("Tab", "the next group; among the house numbers the next family of rules"),
         ("Space", "the fact in full: what it is for, who said it and when, its sources"),
         ("Enter", "the line that changes it, ready to edit"),
         ("Delete", "on a soil test: strike it"),

@@ -11,7 +11,7 @@ from journal.screens.paper import LastPaper, Paper, press
 from journal.screens.picture import Ink, Picture, Span, Target
 from journal.screens.rows import left
 from journal.screens.title import title_row
-from journal.screens.today.flags import draw_flags
+from journal.screens.today.flags import draw_flags, draw_hidden_harm
 from journal.screens.today.latest import draw_latest
 from journal.screens.today.ruler import Ruler
 from journal.screens.today.steps import draw_steps
@@ -59,6 +59,7 @@ def build(standing: Standing, view: View, size: Size) -> Paper:
     draw_steps(paper, standing, ruler, named=not view.away, airy=size.height >= 30)
     if _treats(standing):
         paper.add((Span(" "), Span(one_row(standing.lawn.units), Ink.DIM)))
+    draw_hidden_harm(paper, standing)
     draw_zones(paper, standing)
     if size.width >= 110:
         left_over = room - len(paper.rows) - 6
@@ -87,10 +88,11 @@ def nothing_written(history: History) -> bool:
 
 def _treats(standing: Standing) -> bool:
     """Whether a product against weeds, insects or disease is planned, or was put down in the last days."""
+    day = standing.as_of.toordinal()
     tracks = (standing.history.track(zone, Treatment) for zone in standing.lawn.zone_names)
-    last = max((track.days[-1] for track in tracks if track.days), default=0)
-    recent = 0 <= standing.as_of.toordinal() - last <= _RECENT_DAYS
-    return recent or any(line_shows_safety(step.line, standing.lawn) for step in standing.steps)
+    return any(track.near(day, _RECENT_DAYS) for track in tracks) or any(
+        line_shows_safety(step.line, standing.lawn) for step in standing.steps
+    )
 
 
 def _welcome(paper: Paper, standing: Standing, room: int) -> None:

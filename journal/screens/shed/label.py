@@ -1,23 +1,18 @@
 """The label as the owner copied it: a row a number, the key that sets it, and what stands in for what is blank."""
 
-from collections.abc import Callable
 from functools import partial
 
 from rich.cells import cell_len
 
-from journal.facts.actives import seed_wait
-from journal.facts.house import number
-from journal.line.words import neat
 from journal.reckon.protection import is_protective
 from journal.record.kinds.feeding import FEEDS
 from journal.record.lawn import Lawn
-from journal.record.product import PROTECTS, Product
-from journal.record.unit import Dimension
+from journal.record.product import Product
 from journal.screens.paper import Paper
 from journal.screens.picture import Ink, Span, Target
 from journal.screens.rows import clipped, left
 from journal.screens.shed.lines import setting
-from journal.season.stand import grass_mix
+from journal.screens.shed.stands_in import stands_in, used_this_year
 from journal.standing import Standing
 
 MARGIN = "     "
@@ -121,6 +116,8 @@ def draw(paper: Paper, product: Product, standing: Standing) -> None:
         else:
             row.append(Span(clipped(said, room - _KEY)))
         paper.stop(row, target, lit=1, main=False, line=partial(setting, product, key, lawn))
+        if key == "max_per_year" and (used := used_this_year(product, standing)):
+            paper.add((Span(MARGIN), Span(left("", _KEY)), Span(used, Ink.DIM)))
 
 
 _KEY, _VALUE, _SAYS = 21, 27, 28
@@ -128,27 +125,5 @@ _KEY, _VALUE, _SAYS = 21, 27, 28
 
 def blank(product: Product, key: str, standing: Standing) -> str:
     """`blank`, with the number that is used as long as it is."""
-    stands_in = _STANDS_IN.get(key)
-    used = stands_in(product, standing) if stands_in else ""
+    used = stands_in(product, key, standing)
     return f"blank, {used} used" if used else "blank"
-
-
-def _wait(product: Product, standing: Standing) -> str:
-    """The longest wait over the grasses of the zones, by the actives or by the kind."""
-    if not is_protective(product):
-        return ""
-    kind = product.kind if product.kind in PROTECTS else "weed-and-feed"
-    actives = [content.name for content in product.actives]
-    lawn = standing.lawn
-    days = max(seed_wait(actives, kind, grass_mix(lawn, zone)).days for zone in lawn.zone_names)
-    return f"{days} d" if days else ""
-
-
-def _wind(product: Product, standing: Standing) -> str:
-    if not is_protective(product):
-        return ""
-    house, lawn = number("treat-windy", "most").default, standing.lawn
-    return neat(min(house, lawn.numbers.get(("treat-windy", "most"), house)), Dimension.SPEED, lawn.units)
-
-
-_STANDS_IN: dict[str, Callable[[Product, Standing], str]] = {"to_seed": _wait, "wind_max": _wind}

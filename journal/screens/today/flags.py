@@ -2,30 +2,38 @@
 
 from functools import partial
 
+from journal.rules.cards import cards
+from journal.rules.flag import Level
 from journal.screens.level import LEVEL_INKS
 from journal.screens.paper import Paper
 from journal.screens.picture import Ink, Span, Target
-from journal.screens.rows import left
+from journal.screens.rows import cut, left
 from journal.screens.telling import beneath, details
 from journal.screens.today.steps import where
 from journal.standing import Standing
 
 
 def draw_flags(paper: Paper, standing: Standing, most: int, *, full: bool) -> None:
-    """A row a flag: level, rule, zones, headline, how it clears; `full` with why and what to do under it."""
+    """A row a card: level, rule, zones, headline, how it clears, what else is said of the same entry.
+
+    `full`: with why and what to do under it.
+    """
     flags = [flag for flag in standing.flags if not paper.view.zone or paper.view.zone in flag.zones or not flag.zones]
     if not flags or most < 1:
         return
     paper.add()
     paper.heading("FLAGS")
-    for flag in flags[:most]:
+    table = cards(flags)
+    for card in table[:most]:
+        flag, more = card.head, ", ".join(line.rule for line in card.lines)
         row = (
             Span(" "),
             Span(left(flag.level.value, 5), LEVEL_INKS[flag.level]),
             Span(left(flag.rule, 18), Ink.STRONG),
             Span(f" {left(where(flag.zones, standing.lawn), 16)} "),
             Span(flag.headline),
-            Span("" if full else f"   clears with {flag.clears}", Ink.DIM),
+            Span(f"   also {more}" if more else "", Ink.DIM),
+            Span("" if full or more else f"   clears with {flag.clears}", Ink.DIM),
         )
         paper.stop(
             row,
@@ -33,5 +41,18 @@ def draw_flags(paper: Paper, standing: Standing, most: int, *, full: bool) -> No
             details=partial(details, flag, standing, paper.width, whole=True),
             beneath=beneath(flag, standing, paper.width) if full else (),
         )
-    if len(flags) > most:
-        paper.add((Span(" "), Span(f"{len(flags) - most} more on page 3", Ink.DIM)))
+    if len(table) > most:
+        paper.add((Span(" "), Span(f"{sum(len(card.flags) for card in table[most:])} more on page 3", Ink.DIM)))
+
+
+def draw_hidden_harm(paper: Paper, standing: Standing) -> None:
+    """Harm stays in sight in small, whoever put it aside."""
+    for flag in standing.hidden:
+        if flag.level is Level.HARM and (not paper.view.zone or not flag.zones or paper.view.zone in flag.zones):
+            row = (
+                Span(" "),
+                Span("harm ", Ink.HARM),
+                Span(f"{flag.rule} {where(flag.zones, standing.lawn)}".rstrip(), Ink.DIM),
+                Span(f"  {flag.hidden}", Ink.DIM),
+            )
+            paper.add(cut(row, paper.width))

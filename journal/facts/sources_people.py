@@ -1,0 +1,26 @@
+"""Publications on people, pets, bees, water and clippings after a treatment: rows of the register of sources."""
+
+ROWS: tuple[tuple[str, str, str, int | None, str], ...] = (
+    ("npic-yardspray", "National Pesticide Information Center", "Case profile: yard spray", None,
+     "npic.orst.edu/capro/yardspray.html"),
+    ("illinois-970", "Univ. of Illinois, Home, Yard and Garden Pest", "Article 970, Pet Conscious Grub Control", 2018,
+     "hyg.ipm.illinois.edu/article.php?id=970"),
+    ("illinois-955", "Univ. of Illinois, Home, Yard and Garden Pest", "Article 955", 2017,
+     "hyg.ipm.illinois.edu/article.php?id=955"),
+    ("uga-c1127", "Univ. of Georgia Extension", "Circular 1127", None, "extension.uga.edu"),
+    ("larson-2015", "Environmental Toxicology and Chemistry", "Larson, Redmond, Potter (clover nectar after mowing)",
+     2015, "scholars.uky.edu"),
+    ("label-82447", "Label text of a turf mixture holding MCPP-p", "Directions for use", None,
+     "greenbook.net/node/82447"),
+    ("ufl-weeds", "Univ. of Florida Extension", "Timing is everything when controlling lawn weeds", 2021,
+     "nwdistrict.ifas.ufl.edu/hort/2021/08/26/timing-is-everything-when-controlling-lawn-weeds"),
+    ("clemson-herbicides", "Clemson Univ. Extension, Home and Garden Information Center",
+     "Effective and Safe Herbicide Applications", None,
+     "hgic.clemson.edu/effective-and-safe-herbicide-applications"),
+    ("ask-673444", "Ask Extension (Univ. of Missouri and Purdue Univ. text)", "Clippings, question 673444", 2020,
+     "ask.extension.org/questions/673444"),
+    ("erie-signs", "Erie County, New York, Department of Health", "Neighbor notification: visual markers", None,
+     "www2.erie.gov/health/index.php?q=node/179"),
+    ("montgomery-signs", "Montgomery County, Maryland", "Signage requirements", None, "montgomerycountymd.gov"),
+    ("first-aid-label", "Label text of a mesotrione liquid, 4 lb per gallon", "First aid", 2020, ""),
+)  # fmt: skip

@@ -1,0 +1,138 @@
+"""A product of the shed against weeds: which one, how it is put down, and what it has to wait for."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from journal.facts.injuries import injured
+from journal.plan.offer import Spread
+from journal.plan.stage import said
+from journal.reckon.label_uses import active_names, free_again
+from journal.reckon.label_year import free_of_count
+from journal.reckon.new_grass import old_enough_on, wait_for
+from journal.reckon.uses import actives_of, uses
+from journal.record.kinds.mowing import Mowing
+from journal.record.kinds.treatment import Treatment
+from journal.record.lawn import Lawn
+from journal.record.product import Product
+from journal.record.quantity import in_unit, plain
+from journal.record.unit import Dimension, unit_for
+from journal.season.growth import dormant_open
+from journal.season.history import Past
+from journal.season.stand import stand_mix
+
+YEAR = 365
+MOW_BEFORE_DAYS = 2
+"""So long it is not mown before a spray, where the label is silent: Iowa State Univ. Extension, 2 to 3 days."""
+
+OF_ROOTS = ("dicamba", "triclopyr")
+"""Actives that trees take up: Univ. of Delaware Cooperative Extension, Herbicide Damage to Trees, 2008."""
+
+
+@dataclass(frozen=True, slots=True)
+class Hold:
+    """What keeps a product back, and to which day; None for a day that nobody can tell."""
+
+    until: date | None
+    why: str
+
+
+def product_for(past: Past, kinds: Iterable[str]) -> Product | None:
+    """The one used last, else the first of the shed, among those that fit the zone and its grass."""
+    fits = [one for kind in kinds for one in past.lawn.products if one.kind == kind and fits_zone(past, one)]
+    last = past[Treatment].last_where(lambda use: any(use.product == one.name for one in fits))
+    return next((one for one in fits if last is not None and one.name == last.product), next(iter(fits), None))
+
+
+def fits_zone(past: Past, product: Product) -> bool:
+    """Whether nothing on file speaks against it there: no tree, no grass that it hurts, not for professionals."""
+    zone = past.lawn.zone(past.zone)
+    known = actives_of(product)
+    if product.label.professional or any(not one.home_lawn or one.never_on_turf for one in known):
+        return False
+    if zone is not None and zone.trees and any(one.name in OF_ROOTS for one in known):
+        return False
+    mix = stand_mix(past)
+    return not any(not hurt.one_trial for one in known for hurt in injured(one.name, mix))
+
+
+def held(past: Past, product: Product) -> Hold | None:
+    """What keeps it back today, the longest: grass too young, used lately or often enough, mown lately, at rest."""
+    holds = [hold for find in (_too_young, _too_soon, _enough, _mown, _at_rest) if (hold := find(past, product))]
+    return max(holds, key=lambda hold: hold.until or date.max, default=None)
+
+
+def _too_young(past: Past, product: Product) -> Hold | None:
+    old = old_enough_on(past, wait_for(product))
+    return Hold(old, f"new grass: {product.name} from {said(old, past)} and {_cuts(product)}") if old else None
+
+
+def _cuts(product: Product) -> str:
+    count = wait_for(product).mowings
+    return f"{count} mowing{'' if count == 1 else 's'} from day 21" if count else "not before"
+
+
+def _too_soon(past: Past, product: Product) -> Hold | None:
+    over = free_again(past, product)
+    if over is None:
+        return None
+    names = active_names(product)
+    used = [use for use in uses(past, past.day - YEAR) if not use.spot and use.product is not None]
+    alike = [use for use in used if set(names) & set(active_names(use.product or product))]
+    went = f"{alike[-1].name} {said(alike[-1].date, past)}" if alike else f"{names[0]} went down"
+    return Hold(over, f"{went}: again from {said(over, past)}")
+
+
+def _enough(past: Past, product: Product) -> Hold | None:
+    free = free_of_count(past, product)
+    if free is None:
+        return None
+    if free == date.max:
+        return Hold(None, f"the label of {product.name} allows no use")
+    return Hold(
+        free, f"{product.name}, or another that holds the same, went down as often as its label allows in a year"
+    )
+
+
+def _mown(past: Past, product: Product) -> Hold | None:
+    last = past[Mowing].last
+    stated = product.label.mow_before_days
+    days = round(stated) if stated is not None else MOW_BEFORE_DAYS
+    if last is None or product.kind != "weed" or past.day - last.day >= days:
+        return None
+    over = last.date + timedelta(days)
+    return Hold(over, f"mown {said(last.date, past)}: leaf to catch it from {said(over, past)}")
+
+
+def _at_rest(past: Past, product: Product) -> Hold | None:
+    if product.kind != "weed" or dormant_open(past) is None:
+        return None
+    return Hold(None, "the grass is at rest: once it is green")
+
+
+def line(past: Past, product: Product) -> tuple[str, Spread | None, str]:
+    """The words of the line before the zones, what is spread, and the amount in words, at the label's low rate.
+
+    No words where the label's rate was not entered.
+    """
+    rate = product.rate
+    if rate is None:
+        return "", None, f"{product.name}: its label's rate is not entered"
+    if rate.dimension is Dimension.MASS_RATE:
+        spread = Spread(product, rate.low, "the label's low rate", round_down=rate.low == rate.high)
+        return f"treat {product.name}", spread, ""
+    low, high = (volume_rate(value, past.lawn, " ") for value in (rate.low, rate.high))
+    words = f"{product.name} at {low}" + (f" to {high}" if high != low else "") + ", by its label"
+    return f"treat {product.name} {volume_rate(rate.low, past.lawn)}", None, words
+
+
+def volume_rate(ml_per_m2: float, lawn: Lawn, gap: str = "") -> str:
+    """`1.1floz/k` or `0.35ml/m2`."""
+    unit = unit_for(Dimension.VOLUME_RATE, lawn.units)
+    return f"{plain(in_unit(ml_per_m2, unit), 3)}{gap}{unit.name}"
+
+
+def tail(past: Past) -> str:
+    """`edge kept` where water is near: the line says that it was."""
+    zone = past.lawn.zone(past.zone)
+    return "edge kept" if zone is not None and zone.near_water_mm is not None else ""

@@ -1,0 +1,66 @@
+"""Clippings that hold what was sprayed on them, and how long they stay on the lawn."""
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from journal.reckon.protection import PROTECTED
+from journal.reckon.threshold import in_force
+from journal.reckon.uses import Use, uses
+from journal.record.entry import Entry
+from journal.record.kinds.mowing import Mowing
+from journal.season.growth import season
+from journal.season.history import Past
+from journal.season.hours import Within, within_hours
+
+CLIPPINGS: tuple[type[Entry], ...] = (Mowing, *PROTECTED)
+"""What this file looks at."""
+
+WHOLE_SEASON = frozenset({"clopyralid", "aminopyralid", "picloram", "dithiopyr", "quinclorac"})
+"""What lasts in clippings and compost: no clippings leave the lawn for the rest of the season."""
+
+LOOK_BACK_DAYS = 300
+"""No season of growth is longer, and a lawn that is cut more seldom is not followed further."""
+
+
+@dataclass(frozen=True, slots=True)
+class Treated:
+    """A use whose clippings are to stay where they fall; `sure` unless the order of the day is not known."""
+
+    use: Use
+    mowings: int
+    """Days on which it was mown since, the day in question among them."""
+    season: bool
+    sure: bool
+
+
+def treated_clippings(past: Past, mowing: Mowing | None = None) -> Treated | None:
+    """What was put down that a cut of the past's day would carry away; None where nothing was.
+
+    A use that surely came before the cut goes first, and one of the lawn before one of a spot, then the newest.
+    """
+    found = [one for use in uses(past, past.day - LOOK_BACK_DAYS) if (one := _treated(past, use, mowing)) is not None]
+    return max(found, key=lambda one: (one.sure, not one.use.spot, one.use.day), default=None)
+
+
+def _treated(past: Past, use: Use, mowing: Mowing | None) -> Treated | None:
+    if not use.against_weeds:
+        return None
+    order = Within.YES
+    if mowing is not None and mowing.day == use.day:
+        order = within_hours(use.date, use.time, mowing.date, mowing.time, 24)
+        if order is Within.NO:
+            return None
+    days = {one.day for one in past[Mowing].since(use.day + 1) if one.day < past.day}
+    lasting = any(one.name in WHOLE_SEASON for one in (use.product.actives if use.product else ()))
+    count = len(days) + 1
+    within = lasting and past.date <= season_ends(past, use.date)
+    if count > in_force(past.lawn, "clippings-treated", "mowings") and not within:
+        return None
+    return Treated(use, count, within, order is Within.YES)
+
+
+def season_ends(past: Past, day: date) -> date:
+    """The last day of growth of the season of that day, as far as is looked back; else the last day of the year."""
+    window = season(past.lawn, day)
+    end = window[1] if window is not None else date(day.year, 12, 31)
+    return min(end, day + timedelta(LOOK_BACK_DAYS - 1))

@@ -1,0 +1,76 @@
+"""Quick nitrogen on a hot day."""
+
+from datetime import timedelta
+
+from journal.facts.rounding import exceeds, reaches
+from journal.reckon.feed_ground import high_on, is_hot
+from journal.reckon.feed_water import FEED_WATER, watered_in
+from journal.reckon.feedings import FeedingDay
+from journal.record.kinds.treatment import Treatment
+from journal.rules.declare import Finding, rule
+from journal.rules.feed_days import each_day_fed, fed_within, ids
+from journal.rules.flag import Level
+from journal.rules.numbers import Numbers, in_words
+from journal.rules.words import days, on
+from journal.season.history import Past
+from journal.season.stand import STAND, in_seedbed
+from journal.season.water import water_days
+
+
+@rule(
+    "feed-heat",
+    levels=(Level.LOSS, Level.NOTE),
+    watches=(*FEED_WATER, *STAND),
+    turns=each_day_fed("feed-heat", "stands-days"),
+    basis=(),
+)
+def feed_heat(past: Past, n: Numbers) -> Finding | None:
+    """Quick nitrogen put down on a hot day."""
+    found = [
+        (feeding, high, level)
+        for feeding in fed_within(past, n.days("stands-days"))
+        if (high := _hot(past, feeding, n)) is not None and (level := _level(past, feeding, n)) is not None
+    ]
+    worst = max(found, key=lambda row: row[2].gravity, default=None)
+    return None if worst is None else _finding(past, *worst, n)
+
+
+def _hot(past: Past, feeding: FeedingDay, n: Numbers) -> float | None:
+    """The high of its day, or what was read while it went down, where that is too hot for so much quick nitrogen."""
+    soluble = feeding.soluble_n_g_per_m2
+    if soluble is None or not exceeds(soluble, n["soluble"]):
+        return None
+    read = [one.temp_c for one in feeding.entries if isinstance(one, Treatment) and one.temp_c is not None]
+    high = high_on(past, feeding.day)
+    high = max(read, default=None) if high is None else high
+    return high if is_hot(past, high) else None
+
+
+def _level(past: Past, feeding: FeedingDay, n: Numbers) -> Level:
+    water = watered_in(past, feeding, feeding.day, feeding.day + 1)
+    if water is None or reaches(water, n["water"]):
+        return Level.NOTE
+    then = past.history.on(past.zone, feeding.date, past.watches)
+    damp = in_seedbed(then) and bool(water_days(then, feeding.day - 1, feeding.day))
+    return Level.NOTE if damp else Level.LOSS
+
+
+def _finding(past: Past, feeding: FeedingDay, high: float, level: Level, n: Numbers) -> Finding:
+    units = past.lawn.units
+    soluble, limit = in_words(feeding.soluble_n_g_per_m2 or 0.0, "g/m2", units), in_words(n["high"], "C", units)
+    water = in_words(n["water"], "mm", units)
+    clears_on = feeding.date + timedelta(n.days("stands-days"))
+    saved = level is Level.NOTE
+    return Finding(
+        level=level,
+        headline=f"quick nitrogen at {in_words(high, 'C', units)}" + ("" if saved else ": it may burn"),
+        why=(
+            f"fed {on(feeding.date, past)}, {soluble} of nitrogen soluble; from {limit} on it may burn"
+            + ("; water followed, or the seedbed was damp" if saved else "")
+        ),
+        do="wait for cooler days next time" if saved else f"water {water} at once, on the same day or the next",
+        clears=f"{days(n.days('stands-days'))} after, {on(clears_on, past)}",
+        clears_on=clears_on,
+        evidence=ids(feeding),
+        numbers=("high", "soluble", "water"),
+    )

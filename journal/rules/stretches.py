@@ -1,0 +1,156 @@
+"""On which days each flag of one zone stood, found by judging every rule on its turn days alone.
+
+Days are kept as the bits of a whole number, the lowest being the first day that is judged: ten years of a flag are
+then one number, and what yields to what is a matter of a few operations on such numbers.
+"""
+
+from collections import defaultdict
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, field
+from datetime import date
+
+from journal.rules.declare import Finding, Rule
+from journal.rules.flag import Level
+from journal.rules.judge import found
+from journal.rules.numbers import Numbers
+from journal.rules.precedence import TABLE, Where
+from journal.rules.turns import near_bits, ones, sites, turn_bits
+from journal.season.history import LAWN, History, Past
+
+Bits = int
+"""Days: the lowest bit is the first day judged."""
+
+Subject = tuple[str, str]
+"""Rule and subject."""
+
+Stood = Mapping[Subject, Mapping[Level, Bits]]
+"""The days on which each flag stood, level by level."""
+
+
+@dataclass(slots=True)
+class Court:
+    """One zone, judged day after day; what was worked out of a day is kept while it is needed."""
+
+    history: History
+    zone: str
+    rules: Mapping[str, Rule]
+    first: int
+    last: int
+    _numbers: dict[tuple[str, int], Numbers] = field(default_factory=dict)
+    _evidence: dict[tuple[str, int], Mapping[str, frozenset[str]]] = field(default_factory=dict)
+
+    def past(self, at: int) -> Past:
+        """What the zone knew so many days after the first one."""
+        return self.history.on(self.zone, date.fromordinal(self.first + at))
+
+    def find(self, rule: Rule, past: Past) -> tuple[Finding, ...]:
+        """What the rule finds that day. One set of numbers serves all days of a lawn."""
+        if not rule.awake(past):
+            return ()
+        key = rule.id, id(past.lawn)
+        numbers = self._numbers.get(key)
+        if numbers is None:
+            numbers = self._numbers[key] = Numbers(rule.id, past.lawn)
+        return found(rule, past, numbers)
+
+    def evidence(self, rule: str, subject: str, at: int) -> frozenset[str]:
+        """The entries that the flag rests on that day."""
+        key = rule, at
+        if key not in self._evidence:
+            gathered: dict[str, frozenset[str]] = {}
+            for one in self.find(self.rules[rule], self.past(at)):
+                gathered[one.subject] = gathered.get(one.subject, frozenset()) | frozenset(one.evidence)
+            self._evidence[key] = gathered
+        return self._evidence[key].get(subject, frozenset())
+
+
+def raw(court: Court) -> Stood:
+    """Every flag before anything yields. Day by day, so that what rules share of a day is worked out once."""
+    turning: defaultdict[int, list[Rule]] = defaultdict(list)
+    zones = court.history.lawn(date.fromordinal(court.last)).zone_names
+    for rule in court.rules.values():
+        places = sites(court.history, zones if rule.whole_lawn else (court.zone,))
+        for at in ones(turn_bits(rule.id, rule.turns, places, court.first, court.last) & _wakeful(court, rule)):
+            turning[at].append(rule)
+    stood: defaultdict[Subject, defaultdict[Level, Bits]] = defaultdict(lambda: defaultdict(int))
+    open_: dict[str, dict[tuple[str, Level], int]] = {}
+    for at in sorted(turning):
+        past = court.past(at)
+        for rule in turning[at]:
+            before, now = open_.get(rule.id), court.find(rule, past)
+            if not now and not before:
+                continue
+            holds = {(one.subject, one.level) for one in now}
+            open_[rule.id] = {key: (before or {}).get(key, at) for key in holds}
+            for (subject, level), since in (before or {}).items():
+                if (subject, level) not in holds:
+                    stood[rule.id, subject][level] |= span(since, at)
+    end = court.last - court.first + 1
+    for rule_id, still in open_.items():
+        for (subject, level), since in still.items():
+            stood[rule_id, subject][level] |= span(since, end)
+    return stood
+
+
+def _wakeful(court: Court, rule: Rule) -> Bits:
+    """The days on which the rule can have something to say, and the first one after each."""
+    if not rule.wakes:
+        return span(0, court.last - court.first + 1)
+    return together(
+        near_bits(court.history.track(zone, kind), days + 1, court.first, court.last)
+        for kind, days in rule.wakes
+        for zone in (court.zone, LAWN)
+    )
+
+
+def settled(court: Court, stood: Stood) -> Stood:
+    """The same after precedence: a flag is not there on the days on which another one takes its place."""
+    left = {key: dict(levels) for key, levels in stood.items()}
+    for row in TABLE:
+        losers = [key for key in stood if key[0] == row.loser]
+        winners = [key for key in stood if key[0] == row.winner] if losers else []
+        for loser in losers:
+            for winner in winners:
+                beaten = _meet(court, loser, winner, row.where, together(stood[winner].values()))
+                for level, days in stood[loser].items():
+                    if row.only in (None, level):
+                        left[loser][level] &= ~beaten(days)
+    return left
+
+
+def _meet(court: Court, loser: Subject, winner: Subject, where: Where, won: Bits) -> Callable[[Bits], Bits]:
+    """Of the loser's days those on which both meet: all in one zone, or those on which they share an entry."""
+
+    def beaten(days: Bits) -> Bits:
+        both = days & won
+        if where is Where.ZONE or not both:
+            return both
+        return together(
+            1 << at for at in ones(both) if court.evidence(*loser, at) & court.evidence(*winner, at)
+        )  # fmt: skip
+
+    return beaten
+
+
+def together(days: Iterable[Bits]) -> Bits:
+    """The days of all of them."""
+    found_ = 0
+    for some in days:
+        found_ |= some
+    return found_
+
+
+def span(first: int, end: int) -> Bits:
+    """The days from the first to the one before the end."""
+    return ((1 << (end - first)) - 1) << first
+
+
+def runs(days: Bits) -> list[tuple[int, int]]:
+    """Stretches of days without a gap: the first day, and the first one after."""
+    gathered = []
+    while days:
+        first = (days & -days).bit_length() - 1
+        end = first + ((days >> first) ^ ((days >> first) + 1)).bit_length() - 1
+        gathered.append((first, end))
+        days = days >> end << end
+    return gathered
