@@ -38,6 +38,9 @@ PEOPLE: tuple[Number, ...] = (
     Number("clippings-treated", "mowings", 3, "x", 3, 10,
            published("ask-673444", note="2 to 3 mowings, 3 to 4 weeks in the same answer; the label goes first"),
            "mowings whose clippings stay on the lawn"),
+    Number("clippings-treated", "days", 60, "d", 28, 300,
+           judgment("a lawn that grows is cut three times by then; 3 to 4 weeks are printed", "ask-673444"),
+           "no longer than, but for what lasts all season"),
     Number("mow-near-treatment", "before", 2, "d", 2, 14, _NEAR_A_CUT, "not mown before it, the label blank"),
     Number("mow-near-treatment", "after", 3, "d", 3, 14, _NEAR_A_CUT, "not mown after it, the label blank"),
 )  # fmt: skip

@@ -19,6 +19,6 @@ ROWS: tuple[tuple[str, str, str, int | None, str], ...] = (
      "rs.uky.edu/regulatory/seed/industry/Gexp.php"),
     ("psu-right-seed", "Penn State Univ. News", "Choose the Right Grass Seed for Pennsylvania Lawns", 2001,
      "news.psu.edu/story/185555/2001/09/07/choose-right-grass-seed-pennsylvania-lawns"),
-    ("courier-reseeding", "Extension master gardeners in the Courier-Post", "Reseeding your lawn in August and September",
+    ("courier-reseeding", "Master gardeners in the Courier-Post", "Reseeding your lawn in August and September",
      2015, "courierpostonline.com/story/life/2015/08/24/reseeding-your-lawn/32281647"),
 )  # fmt: skip

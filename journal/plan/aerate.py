@@ -24,7 +24,7 @@ PASSES = 3
 """2 to 4 are printed before overseeding: K-State Horticulture Newsletter, Fall Lawn Seeding Tips, 2016."""
 
 HEAT = MonthDay(6, 1), MonthDay(8, 31)
-"""No cores in summer heat: Univ. of Idaho Extension, Thatch Removal/Management, 2012. Maryland's lawn calendar cores from
+"""No cores in summer heat: Univ. of Idaho Extension, Thatch Removal/Management, 2012. Maryland's calendar has them from
 mid-August."""
 
 _CORES = (

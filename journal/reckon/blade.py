@@ -17,8 +17,8 @@ BLADE: tuple[type[Entry], ...] = (Mowing, Equipment)
 class Wear:
     """Cuts since the blade was sharpened, or since the book was begun where that is later.
 
-    `dates` on which anything was mown, the `last` of them, `minutes` of those that say how long it took, `untimed` those that don't, and
-    `share` of what a blade bears: 1 or more is due.
+    `dates` on which anything was mown, the `last` of them, `minutes` of those that say how long it took, `untimed`
+    those that don't, and `share` of what a blade bears: 1 or more is due.
     """
 
     sharpened: Equipment | None

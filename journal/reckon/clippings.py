@@ -54,7 +54,8 @@ def _treated(past: Past, use: Use, mowing: Mowing | None) -> Treated | None:
     lasting = any(one.name in WHOLE_SEASON for one in (use.product.actives if use.product else ()))
     count = len(days) + 1
     within = lasting and past.date <= season_ends(past, use.date)
-    if count > in_force(past.lawn, "clippings-treated", "mowings") and not within:
+    few = count <= in_force(past.lawn, "clippings-treated", "mowings")
+    if not within and (not few or past.day - use.day >= in_force(past.lawn, "clippings-treated", "days")):
         return None
     return Treated(use, count, within, order is Within.YES)
 

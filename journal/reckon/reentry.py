@@ -51,8 +51,7 @@ def reentry(past: Past, use: Use) -> Reentry:
     hours = label_hours(text)
     words = text.removeprefix("until ").strip() or (SPRAY_WORDS if use.spray else GRANULE_WORDS)
     if use.spray:
-        met, dry = _dried(past, use, hours, text)
-        return Reentry(use, words, bool(text), met, dry, 0.0, None)
+        return Reentry(use, words, bool(text), *_dried(past, use, hours, text), 0.0, None)
     stated = water_in(use, past.lawn)
     depth = _depth(past, stated)
     water = watered(past, use, depth)

@@ -33,7 +33,7 @@ from journal.season.growth import southern, span
 from journal.season.history import Past
 from journal.season.remembered import remembered
 from journal.season.stand import stand_mix
-from journal.season.water import WATER, Irrigation, water_days
+from journal.season.water import WATER, Irrigation, rain_days, water_days
 
 NO_SOAKING = "no soaking is on file to count from: water deeply, or an inch of rain in three days"
 
@@ -125,13 +125,22 @@ def balance(past: Past) -> Balance:
         first = max(past.day - back, full)
         days = weather_days(past, first - USUAL_DAYS, past.day)
         waterings = water_days(past, first, past.day)
-        since = _soaked_on(days, waterings, first)
+        rain = {day: seen.rain_mm for day, seen in days.items() if seen.rain_mm}
+        since = _soaked_on(rain, waterings, first)
         if since is not None:
             return _walked(past, ground, since, days, waterings)
         if first == full:
             found = _walked(past, ground, full, days, waterings)
             return Balance(why=NO_SOAKING) if found.why else replace(found, assumed=True)
     return Balance(why=NO_SOAKING)
+
+
+def soaking_on_file(past: Past) -> bool:
+    """Whether an account can count from a soaking: asked first, for it costs far less than the account."""
+    began = span(past)
+    first = max(past.day - LOOK_BACK_DAYS, began[0] if began else 0)
+    rain = rain_days(past, first - USUAL_DAYS, past.day)
+    return _soaked_on(rain, water_days(past, first, past.day), first) is not None
 
 
 def root_zone(past: Past) -> RootZone | str:
@@ -160,7 +169,10 @@ def used_mm(ground: RootZone, days: Mapping[int, DayWeather]) -> dict[int, float
     """Day (an ordinal) -> use of the turf in mm, for the days of which both temperatures are known."""
     return {
         day: ground.use_mm(
-            reference_mm(seen.low_c, seen.high_c, ground.latitude, seen.date.timetuple().tm_yday), seen.date
+            reference_mm(
+                seen.low_c, seen.high_c, ground.latitude, seen.day - date(seen.date.year, 1, 1).toordinal() + 1
+            ),
+            seen.date,
         )
         for day, seen in days.items()
         if seen.low_c is not None and seen.high_c is not None
@@ -185,12 +197,12 @@ def _no_rain(past: Past) -> str:
     return "no rain is on file, not even a nought"
 
 
-def _soaked_on(days: Mapping[int, DayWeather], waterings: Waterings, first: int) -> int | None:
+def _soaked_on(rain: Mapping[int, float], waterings: Waterings, first: int) -> int | None:
     """The newest day from `first` on that filled the root zone: watered deep, or the last of three days of an inch.
 
     What came on the last of them has to count by itself: a few drops two days after an inch fill nothing.
     """
-    came = {day: seen.rain_mm for day, seen in days.items() if seen.rain_mm}
+    came = {day: mm for day, mm in rain.items() if mm}
     for day, found in waterings.items():
         came[day] = came.get(day, 0.0) + sum(one.depth_mm or 0.0 for one in found)
     for day in sorted(came, reverse=True):

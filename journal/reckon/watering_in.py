@@ -27,6 +27,9 @@ AFTER_USE: tuple[type[Entry], ...] = (*PROTECTED, *WATER)
 LONGEST_DAYS = 60
 """What follows a use is followed up for so long."""
 
+SOON_DAYS = 10
+"""Most of it is watered in by then, and nothing later needs to be looked at."""
+
 WANT_WATER = ("pre-emergent", "insect")
 """Kinds that work in the soil."""
 
@@ -94,14 +97,19 @@ class Watered:
     """Whether a timer ran whose depth is not known."""
 
 
-def watered(past: Past, use: Use, depth_mm: float, *, at_most: int = LONGEST_DAYS) -> Watered:
-    """Rain and waterings since the use, the timer's too, up to the past's day.
+def watered(past: Past, use: Use, depth_mm: float) -> Watered:
+    """Rain and waterings since the use, the timer's too, up to the past's day or until they were enough.
 
     Water of unknown order on the day itself counts; a deep watering is enough.
     """
+    soon = _watered(past, use, depth_mm, min(past.day, use.day + SOON_DAYS))
+    last = min(past.day, use.day + LONGEST_DAYS)
+    return soon if soon.enough is not None or last <= use.day + SOON_DAYS else _watered(past, use, depth_mm, last)
+
+
+def _watered(past: Past, use: Use, depth_mm: float, last: int) -> Watered:
     hours = rain_free_hours(use, past.lawn)
     free = watered_from(use, past.lawn).toordinal()
-    last = min(past.day, use.day + at_most)
     rain, given = rain_days(past, free, last), water_days(past, use.day, last)
     if use.day in rain and rained_before(past, use):
         del rain[use.day]

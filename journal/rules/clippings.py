@@ -36,13 +36,14 @@ def clippings_treated(past: Past, n: Numbers) -> Finding | None:
     grave = [row for row in found if _level(row[1]) is Level.LOSS]
     mowing, held = (grave or found)[-1]
     use = held.use
+    n.stricter("days")
     clears_on = mowing.date + timedelta(STANDS_DAYS)
     where = " on a spot" if use.spot else ""
     return Finding(
         level=_level(held),
         headline=f"treated clippings bagged: {use.name}",
         why=(
-            f"{use.name}{where} {on(use.date, past)}, bagged {on(mowing.date, past)}, cut {held.mowings} after it; "
+            f"{use.name}{where} {on(use.date, past)}, bagged {on(mowing.date, past)}, cut number {held.mowings} after it; "
             + ("all cuts of the season" if held.season else f"the first {n['mowings']:.0f} cuts")
             + " stay on the lawn"
             + ("" if held.sure else "; which came first that day is not known")

@@ -12,6 +12,7 @@ from journal.record.entry import Entry
 from journal.rules.flag import Level
 from journal.rules.numbers import Numbers
 from journal.rules.turns import Turn
+from journal.rules.wakes import WAKES
 from journal.season.history import LAWN, Past
 
 
@@ -105,11 +106,12 @@ def rule(
         if not says:
             raise ValueError(f"{id} does not say what it is about.")
         kinds = frozenset(kind.kind for kind in watches)
-        if wakes and (whole_lawn or not {kind.kind for kind in wakes} <= kinds):
+        woken = wakes or {kind: days for kind, days in WAKES.get(id, {}).items() if kind.kind in kinds}
+        if woken and (whole_lawn or not {kind.kind for kind in woken} <= kinds):
             raise ValueError(f"{id} is woken by what it does not watch.")
         RULES[id] = Rule(
             id, says, tuple(levels), kinds, tuple(turns), house_numbers(id), tuple(basis), whole_lawn, predicate,
-            tuple(wakes.items()),
+            tuple(woken.items()),
         )  # fmt: skip
         return predicate
 

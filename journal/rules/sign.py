@@ -4,6 +4,7 @@ from datetime import timedelta
 
 from journal.facts.citation import local_rule
 from journal.facts.sources import published
+from journal.reckon.protection import PROTECTED
 from journal.reckon.signs import DOWN, LONGEST_DAYS, SIGNS, Sign, sign_wanted, taken_down_early
 from journal.reckon.uses import Use
 from journal.record.kinds.sighting import Sighting
@@ -11,7 +12,6 @@ from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
 from journal.rules.numbers import LOCAL, Numbers
 from journal.rules.turns import after
-from journal.rules.use_days import each_day_after_use
 from journal.rules.words import on
 from journal.season.history import Past
 from journal.season.hours import Within
@@ -24,7 +24,7 @@ STANDS_DAYS = 7
     levels=(Level.HARM, Level.NOTE),
     watches=SIGNS,
     turns=(
-        *each_day_after_use(lambda use, lawn: LONGEST_DAYS + 1, LONGEST_DAYS + 1),
+        *(after(kind, *range(LONGEST_DAYS + 1)) for kind in PROTECTED),
         after(Sighting, STANDS_DAYS - 1),
     ),
     basis=(local_rule("as you entered it"), published("erie-signs", "montgomery-signs", note="24 to 48 h are asked")),

@@ -3,7 +3,7 @@
 from datetime import timedelta
 
 from journal.facts.irrigation import CHECKBOOK_BASIS, COEFFICIENT_BASIS
-from journal.reckon.root_zone import FRESH_DAYS, ROOT_ZONE, Balance, balance
+from journal.reckon.root_zone import FRESH_DAYS, ROOT_ZONE, Balance, balance, soaking_on_file
 from journal.reckon.watering import HOLDS, kept_off, water_from
 from journal.record.kinds.weather import Weather
 from journal.rules.declare import Finding, rule
@@ -34,6 +34,8 @@ def water_deficit(past: Past, n: Numbers) -> Finding | None:
     if zone is None or not zone.soil or past.lawn.latitude is None:
         return None
     if not growing(past) or new_grass(past) or frozen_open(past) or not water_on_file(past, ON_FILE_DAYS):
+        return None
+    if not soaking_on_file(past):
         return None
     stands = balance(past)
     if stands.deficit_mm is None or stands.assumed:

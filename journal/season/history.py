@@ -21,6 +21,8 @@ Key = tuple[str, str]
 """(zone, kind); the zone is '' for what names none."""
 
 LAWN = ""
+NO_DAY = 0
+"""In the place of a day, for what holds on all."""
 KEPT_DAYS = 2000
 """Of so many zones and days a history remembers what was worked out."""
 __all__ = ["LAWN", "History", "NotWatched", "Past"]
@@ -132,6 +134,14 @@ class History:
         owner set himself holds for all. A zone that was added later is not asked about the time before. Weather is no
         diary: thirty years of it, taken in from a file, tell nothing of what was watered.
         """
+        always = self.kept(zone, NO_DAY)
+        key = "kept for", kinds
+        if key not in always:
+            always[key] = self._kept_for(zone, kinds)
+        found: date | None = always[key]
+        return found
+
+    def _kept_for(self, zone: str, kinds: tuple[type[Entry], ...]) -> date | None:
         if not kinds:
             return self._begun(zone)
         begun, added = self._begun(zone), self.zone_added(zone)

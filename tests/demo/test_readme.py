@@ -40,7 +40,7 @@ def test_a_line_of_the_readme_can_be_saved_in_the_demo_as_it_stands(line: str) -
 
 
 def test_the_readme_names_every_rule_that_is_watched() -> None:
-    table = README.partition("## What it watches in this version")[2].partition("and plans the steps")[0]
+    table = README.partition("## What it watches")[2].partition("and plans the steps")[0]
     assert set(re.findall(r"`([a-z-]+)`", table)) == {rule.id for rule in rules()}
 
 

@@ -1,5 +1,5 @@
-"""Opening the soil: on the day of sowing or in the week before (common practice), in moist soil (K-State), not in summer
-heat (Univ. of Idaho Extension, 2012).
+"""Opening the soil: on the day of sowing or in the week before (common practice), moist, not in the heat of summer
+(Univ. of Idaho Extension, 2012).
 """
 
 import pytest

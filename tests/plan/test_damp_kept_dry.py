@@ -21,7 +21,9 @@ def test_a_seedbed_waits_for_it() -> None:
 
 def test_so_does_a_spot_and_the_weaning() -> None:
     spot = kept(
-        f"{SOWN} seed three-river-blend 0.5lb spot 40sqft front", "2026-09-10 treat clear-row 2floz front", products=SHED
+        f"{SOWN} seed three-river-blend 0.5lb spot 40sqft front",
+        "2026-09-10 treat clear-row 2floz front",
+        products=SHED,
     )
     assert the(spot, "2026-09-11", "damp").state is State.WAITING
     late = later(SOWN, 35)

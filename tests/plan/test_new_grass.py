@@ -28,11 +28,14 @@ def test_starter_is_for_the_first_week(as_of: str, state: State) -> None:
 
 def test_a_starter_of_the_week_before_is_the_starter() -> None:
     assert the(kept("2026-08-30 feed oat-hill-starter 8lb front", SOWN), "2026-09-06", "starter").state is State.DONE
-    assert the(kept("2026-08-29 feed oat-hill-starter 8lb front", SOWN), "2026-09-06", "starter").state is State.OPEN
+    sooner = kept("2026-08-29 feed oat-hill-starter 8lb front", SOWN)
+    assert the(sooner, "2026-09-06", "starter").state is not State.DONE
 
 
 def test_another_fertilizer_is_not_the_starter() -> None:
-    assert the(kept(SOWN, "2026-09-07 feed pond-ridge 7lb front"), "2026-09-08", "starter").state is State.OPEN
+    step = the(kept(SOWN, "2026-09-07 feed pond-ridge 7lb front"), "2026-09-08", "starter")
+    assert step.state is State.WAITING
+    assert step.waits_for.startswith("too soon after the last feeding")
 
 
 def test_the_starter_s_dose_stays_gentle_and_within_the_label() -> None:

@@ -36,7 +36,10 @@ def test_all_dates_of_the_step_move(name: str) -> None:
 
 @pytest.mark.parametrize(
     ("name", "at", "first", "last"),
-    [("starter", 0, 0, 7), ("damp", 5, 5, 5), ("first-mow", 5, 28, 56), ("bag", 40, 28, 55), ("established", 40, 56, None)],
+    [
+        ("starter", 0, 0, 7), ("damp", 5, 5, 5), ("first-mow", 5, 28, 56), ("bag", 40, 28, 55),
+        ("established", 40, 56, None),
+    ],
 )  # fmt: skip
 def test_each_counts_from_the_sowing_as_logged(name: str, at: int, first: int, last: int | None) -> None:
     step = _at("2026-08-20", name, at)

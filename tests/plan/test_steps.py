@@ -44,16 +44,16 @@ def test_late_comes_before_open_before_waiting_and_then_what_ends_first() -> Non
     found = steps(book, day("2026-09-10"))
     order = [State.LATE, State.OPEN, State.WAITING, State.BARRED, State.MISSED, State.DONE]
     assert [order.index(one.state) for one in found] == sorted(order.index(one.state) for one in found)
-    assert [one.step for one in found][:4] == ["mow", "damp", "starter", "seed"]
+    assert [one.step for one in found][:4] == ["mow", "damp", "starter", "aerate"]
 
 
 def test_due_leaves_out_what_is_done_and_what_is_far_off() -> None:
     book = kept("2026-09-06 seed three-river-blend 9lb front")
     found = steps(book, day("2026-09-08"))
     soon = due(found, day("2026-09-08"), 7)
-    assert {one.step for one in soon if "front" in one.zones} == {"soil-test", "starter", "damp"}
+    assert {one.step for one in soon if "front" in one.zones} == {"soil-test", "starter", "damp", "keep-off"}
     assert {one.step for one in due(found, day("2026-09-08"), 26) if "front" in one.zones} == {
-        "soil-test", "starter", "damp", "first-mow",
+        "soil-test", "starter", "damp", "keep-off", "first-mow", "seedling-feed",
     }  # fmt: skip
 
 
@@ -63,7 +63,8 @@ def test_a_lawn_without_zones_is_one_zone() -> None:
 
 
 def test_an_empty_book_has_a_plan_too() -> None:
-    assert [one.step for one in steps(history([], zones={}, products={}), day("2026-05-30"))] == ["mow", "feed", "soil-test"]
+    found = steps(history([], zones={}, products={}), day("2026-05-30"))
+    assert [one.step for one in found] == ["mow", "feed", "soil-test"]
 
 
 def test_a_step_sees_only_the_kinds_it_declares() -> None:
@@ -78,7 +79,8 @@ def test_a_step_sees_only_the_kinds_it_declares() -> None:
 
 def test_every_step_has_a_name_and_words_for_the_page() -> None:
     assert {one.name for one in PLAN} == {
-        "seed", "starter", "damp", "first-mow", "bag", "established", "mow", "water", "feed", "soil-test", "photo", "sharpen", "last-mow",
+        "soil-test", "knock-back", "aerate", "seed", "starter", "damp", "keep-off", "first-mow", "bag", "seedling-feed",
+        "established", "mow", "water", "feed", "barrier", "broadleaf", "photo", "sharpen", "last-mow", "sign",
     }  # fmt: skip
     shed = PRODUCTS | {"wall": {"kind": "pre-emergent"}}
     book = kept("2026-04-15 treat wall 7lb back", "2026-09-06 seed three-river-blend 9lb front", products=shed)

@@ -76,8 +76,23 @@ _spots = st.sampled_from([False, False, False, True])
 _heights = st.sampled_from([None, 30.0, 50.8, 63.5, 76.2, 88.9, 101.6, 120.0])
 _states = st.sampled_from(
     [
-        "emerged", "dormant", "green", "frozen", "thawed", "snow", "traffic", "traffic", "crabgrass", "dandelion",
-        "damage", "dry", "flowering", "no-flowers", "exposure", "sign", "sign-down",
+        "emerged",
+        "dormant",
+        "green",
+        "frozen",
+        "thawed",
+        "snow",
+        "traffic",
+        "traffic",
+        "crabgrass",
+        "dandelion",
+        "damage",
+        "dry",
+        "flowering",
+        "no-flowers",
+        "exposure",
+        "sign",
+        "sign-down",
     ]
 )
 _days = st.integers(0, 40)
@@ -191,7 +206,8 @@ LAWNS = {
     "a labelled shed": lawn(toml=LABELLED),
     "a labelled shed by the water": lawn(
         ('name = "front"\n', 'name = "front"\nnear_water = "20 ft"\nslope = "steep"\n'),
-        ('name = "North Lane"', 'name = "North Lane"\nlocal_sign = "72h"'), toml=LABELLED,
+        ('name = "North Lane"', 'name = "North Lane"\nlocal_sign = "72h"'),
+        toml=LABELLED,
     ),
     "seed with a poor label": lawn(toml=LAWN + OLD_BAG),
     "lime, and water near": lawn(toml=SHED),

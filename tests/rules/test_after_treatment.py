@@ -164,7 +164,7 @@ def test_clippings_of_the_first_three_cuts_are_not_to_be_carried_off() -> None:
     flag = raised(_cut(*cuts), "2026-05-22", "clippings-treated")
     assert flag is not None
     assert str(flag.level) == "loss"
-    assert "cut 3 after it" in flag.why
+    assert "cut number 3 after it" in flag.why
     assert "compost" in flag.do
     left = book(SPRAYED, *(f"{on} mow 3in return front" for on in cuts), "2026-05-29 mow 3in bag front", on=shed())
     assert level(left, "2026-05-29", "clippings-treated") == ""
@@ -175,6 +175,11 @@ def test_it_stands_two_weeks_and_needs_no_clock() -> None:
     cut = _cut("2026-05-08")
     assert level(cut, "2026-05-21", "clippings-treated") == "loss"
     assert level(cut, "2026-05-22", "clippings-treated") == ""
+
+
+def test_a_lawn_that_nobody_cuts_holds_it_for_sixty_days() -> None:
+    assert level(_cut("2026-07-02"), "2026-07-02", "clippings-treated") == "loss"
+    assert level(_cut("2026-07-03"), "2026-07-03", "clippings-treated") == ""
 
 
 def test_what_lasts_in_compost_counts_all_season() -> None:
@@ -252,7 +257,8 @@ def test_the_card_comes_before_it_is_saved() -> None:
 def test_nothing_here_says_that_anything_is_safe() -> None:
     everything = book(
         SPRAYED, GRUBS, "2026-05-04 see traffic front", "2026-05-05 rain 0.5in", "2026-05-05 mow 3in bag front",
-        "2026-07-08 see traffic front", "2026-07-09 see exposure front", "2026-07-05 see flowering front", on=_beside("5 ft"),
+        "2026-07-08 see traffic front", "2026-07-09 see exposure front", "2026-07-05 see flowering front",
+        on=_beside("5 ft"),
     )  # fmt: skip
     rules = (
         "keep-off",
@@ -265,7 +271,7 @@ def test_nothing_here_says_that_anything_is_safe() -> None:
         "exposure",
     )
     said = [
-        " ".join((flag.headline, flag.why, flag.do, flag.clears)).casefold()
+        f"{flag.headline} {flag.why} {flag.do} {flag.clears}".casefold()
         for on in ("2026-05-05", "2026-07-09")
         for rule in rules
         for flag in all_flags(everything, on, rule)
@@ -284,3 +290,30 @@ def test_the_mow_step_waits_until_the_leaf_has_taken_it() -> None:
     step = the(sprayed, "2026-05-05", "mow")
     assert str(step.state) == "waiting"
     assert str(the(sprayed, "2026-05-07", "mow").state) == "open"
+
+
+def test_what_the_mow_step_offers_after_a_spray_raises_nothing_of_its_own() -> None:
+    sprayed = book("2026-04-27 mow 3in front", SPRAYED, on=shed())
+    step = the(sprayed, "2026-05-07", "mow")
+    assert "return" in step.line
+    mine = {"mow-near-treatment", "clippings-treated"}
+    assert not mine & {flag.rule for flag in judged(sprayed, "2026-05-07", step.line).raised}
+    early = judged(sprayed, "2026-05-06", step.line)
+    assert "mow-near-treatment" in {flag.rule for flag in early.raised}
+
+
+def test_a_late_cut_is_not_asked_for_while_the_leaf_is_wanted() -> None:
+    sprayed = book("2026-04-27 mow 3in front", "2026-05-08 treat leaf-off 1floz front", on=shed())
+    assert level(sprayed, "2026-05-07", "mow-gap") == ""
+    assert level(sprayed, "2026-05-08", "mow-gap") == ""
+    assert level(sprayed, "2026-05-10", "mow-gap") == ""
+    assert level(sprayed, "2026-05-11", "mow-gap") == "late"
+
+
+def test_treated_clippings_of_new_grass_are_left_by_the_plan_too() -> None:
+    new = book("2026-08-20 seed three-river 4lb front", "2026-09-18 mow 3in bag front", on=shed())
+    assert str(the(new, "2026-09-25", "bag").state) == "open"
+    treated = book("2026-09-25 treat leaf-off 1floz front", on=new)
+    bag = the(treated, "2026-09-26", "bag")
+    assert str(bag.state) == "waiting"
+    assert "leaf-off" in bag.waits_for

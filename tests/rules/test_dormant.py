@@ -82,8 +82,8 @@ def test_where_no_water_is_on_file_it_is_silent_and_one_note_stands() -> None:
 
 
 def test_a_book_begun_in_july_counts_from_then() -> None:
-    young = book("2026-07-20 see dormant front", "2026-07-16 see dormant front", *weather("2026-07-15", 60, "85F 65F 0in"),
-                 on=lawn(set_up="2026-07-15"))  # fmt: skip
+    hot = weather("2026-07-15", 60, "85F 65F 0in")
+    young = book("2026-07-16 see dormant front", *hot, on=lawn(set_up="2026-07-15"))
     assert of(young, later("2026-07-16", 28)) == set()
     assert of(young, later("2026-07-16", 29)) == {"late"}
 

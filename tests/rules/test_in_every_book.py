@@ -69,7 +69,8 @@ EDGES = {
         on=LAWNS["on loam"],
     ),
     "a rest that is watered once": book(
-        "2026-05-10 seed quick-rye 9lb back", "2026-06-20 see dormant front back", *weather("2026-06-01", 120, "85F 65F 0in"),
+        "2026-05-10 seed quick-rye 9lb back", "2026-06-20 see dormant front back",
+        *weather("2026-06-01", 120, "85F 65F 0in"),
         "2026-07-10 water 0.5in front back", "2026-08-10 see dormant front",
     ),
     "watered every day, and the mower runs": book(

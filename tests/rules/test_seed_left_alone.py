@@ -56,7 +56,9 @@ def test_a_spring_patch_asks_for_no_water_and_holds_up_no_mowing() -> None:
 
 def test_a_sprinkler_owners_seedbed_is_not_called_dry_and_no_water_is_one_note() -> None:
     timer = (f"{SOWN} schedule front 5min 7:00", f"{SOWN} schedule front 5min 15:00")
-    watered = book("2026-09-05 rake front", f"{SOWN} seed three-river 6lb front", *timer, *weather(SOWN, 40, "80F 60F 0in"))
+    watered = book(
+        "2026-09-05 rake front", f"{SOWN} seed three-river 6lb front", *timer, *weather(SOWN, 40, "80F 60F 0in")
+    )
     assert "seedbed-dry" not in {rule for rule, _ in nagged(watered, SOWN, 40)}
     unlogged = book("2026-09-05 rake front", f"{SOWN} seed three-river 6lb front")
     assert "seedbed-dry" not in {rule for rule, _ in nagged(unlogged, SOWN, 40)}

@@ -1,5 +1,7 @@
-"""What a seed's label gives away. Weed seed 0.3 % and other crop 0.5 %: LSU AgCenter, Best Buy on Grass Seed, 2005. A test
-is good for 15 months: Univ. of Kentucky Regulatory Services. Tall fescue is 85 % and more beside bluegrass: Cornell Univ.
+"""What a seed's label gives away.
+
+Weed seed 0.3 % and other crop 0.5 %: LSU AgCenter, Best Buy on Grass Seed, 2005. A test is good for 15 months: Univ. of
+Kentucky Regulatory Services. Tall fescue is 85 % and more beside bluegrass: Cornell Univ., Seeding rates.
 """
 
 import pytest

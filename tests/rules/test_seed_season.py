@@ -1,5 +1,7 @@
-"""Sown too late, or at a hard time. Six to eight weeks of growth are wanted: Oregon State Univ. Extension, EC 1550, 2022;
-late May to mid-August usually fails: Iowa State Univ. Extension, Establishing a Lawn from Seed.
+"""Sown too late, or at a hard time.
+
+Six to eight weeks of growth are wanted: Oregon State Univ. Extension, EC 1550, 2022; late May to mid-August usually
+fails: Iowa State Univ. Extension, Establishing a Lawn from Seed.
 
 Growth of the lawn here ends on 10 November and begins on 10 April.
 """
@@ -94,7 +96,9 @@ def test_the_time_of_year(on: str, expected: str) -> None:
 
 
 def test_half_a_year_on_in_the_south() -> None:
-    south = lawn(("latitude = 42.3", "latitude = -42.3"), ('growth = ["04-10", "11-10"]', 'growth = ["10-10", "05-10"]'))
+    south = lawn(
+        ("latitude = 42.3", "latitude = -42.3"), ('growth = ["04-10", "11-10"]', 'growth = ["10-10", "05-10"]')
+    )
     for on, expected in (("2026-11-20", "note"), ("2026-12-01", "loss"), ("2027-01-31", "loss"), ("2027-02-12", "")):
         assert level(book(sown(on), on=south), on, "seed-season") == expected, on
 

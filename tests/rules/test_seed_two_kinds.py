@@ -1,4 +1,4 @@
-"""Two kinds of seed side by side: common practice; another leaf and colour shows (Ask Extension, Larimer County, 2024)."""
+"""Two kinds of seed side by side: common practice; another leaf shows (Ask Extension, Larimer County, 2024)."""
 
 from tests.scenario import book, later, lawn, level, raised
 

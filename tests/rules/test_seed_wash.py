@@ -12,7 +12,9 @@ def washed(rain: str, day: int = 5) -> str:
     return level(book(SEED, f"{later(SOWN, day)} {rain}"), later(SOWN, max(day, 0)), "seed-wash")
 
 
-@pytest.mark.parametrize(("rain", "expected"), [("rain 0.9in", ""), ("rain 1in", "note"), ("weather 70F 55F 1.4in", "note")])
+@pytest.mark.parametrize(
+    ("rain", "expected"), [("rain 0.9in", ""), ("rain 1in", "note"), ("weather 70F 55F 1.4in", "note")]
+)
 def test_an_inch_in_a_day(rain: str, expected: str) -> None:
     assert washed(rain) == expected
 

@@ -117,11 +117,15 @@ def test_nothing_is_asked_while_a_spray_has_to_stay_dry_on_the_leaves() -> None:
         shed = lawn(toml=LAWN + label + hours)
         diary = book(RYE, *watered(range(1, 4)), *NO_RAIN, spray, on=shed)
         assert [level(diary, later(SOWN, at), "seedbed-dry") for at in range(5, 9)] == expected, hours
-    spot = book(RYE, *watered(range(1, 4)), *NO_RAIN, f"{later(SOWN, 4)} treat clear-row spot front", on=lawn(toml=LAWN + label))
+    spot = book(
+        RYE, *watered(range(1, 4)), *NO_RAIN, f"{later(SOWN, 4)} treat clear-row spot front", on=lawn(toml=LAWN + label)
+    )
     assert level(spot, later(SOWN, 5), "seedbed-dry") == ""
 
 
 def test_a_starter_with_an_active_goes_to_the_seed_and_wants_water() -> None:
     listed = LAWN.replace('slow = "20% of n"', 'slow = "20% of n"\nactives = ["mesotrione"]')
-    diary = book(RYE, *watered(range(1, 4)), *NO_RAIN, f"{later(SOWN, 4)} feed oat-hill 7lb front", on=lawn(toml=listed))
+    diary = book(
+        RYE, *watered(range(1, 4)), *NO_RAIN, f"{later(SOWN, 4)} feed oat-hill 7lb front", on=lawn(toml=listed)
+    )
     assert level(diary, later(SOWN, 5), "seedbed-dry") == "late"
