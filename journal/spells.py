@@ -4,7 +4,7 @@ What is said of a day here is what `standing.findings` says of it; here it is fo
 """
 
 from bisect import bisect_right
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from enum import StrEnum
@@ -128,7 +128,7 @@ def _there(court: Court) -> Bits:
     return days
 
 
-def _spell(court: Court, key: Subject, levels: dict[Level, Bits], start: int, end: int, stands: Bits) -> Spell:
+def _spell(court: Court, key: Subject, levels: Mapping[Level, Bits], start: int, end: int, stands: Bits) -> Spell:
     rule, subject = key
     going = end <= court.last - court.first
     stages = tuple(_stages(court, key, levels, start, end))
@@ -149,7 +149,7 @@ def _day(court: Court, at: int) -> date:
     return date.fromordinal(court.first + at)
 
 
-def _stages(court: Court, key: Subject, levels: dict[Level, Bits], start: int, end: int) -> Iterator[Stage]:
+def _stages(court: Court, key: Subject, levels: Mapping[Level, Bits], start: int, end: int) -> Iterator[Stage]:
     rule, subject = key
     bounds = {bound for days in levels.values() for run in runs(days & span(start, end)) for bound in run}
     before = None

@@ -13,6 +13,7 @@ from journal.record.refusal import nearest
 from journal.reports.flag_history import spell_json, spell_text, spells_total
 from journal.reports.shape import flag_json, step_json
 from journal.reports.text import flag_text, step_text, table
+from journal.rules.cards import cards
 from journal.rules.catalogue import listing
 from journal.rules.flag import Level
 from journal.rules.numbers import YOURS
@@ -36,10 +37,13 @@ def flags(session: Session, given: Namespace) -> int:
     found = [*standing.flags, *(standing.hidden if given.all else ())]
     found = [flag for flag in found if given.zone is None or not flag.zones or given.zone in flag.zones]
     if given.json:
-        show_json({"as_of": as_of.isoformat(), "flags": [flag_json(flag) for flag in found]})
+        heads = {flag.id: card.head.id for card in cards(found) for flag in card.flags}
+        told = [flag_json(flag) | {"card": heads[flag.id]} for flag in found]
+        show_json({"as_of": as_of.isoformat(), "flags": told})
     else:
-        for flag in found:
-            show(flag_text(flag, as_of) + "\n")
+        for card in cards(found):
+            for flag in card.flags:
+                show(flag_text(flag, as_of) + "\n")
         if show_safety((session.entry(id) for flag in found for id in flag.evidence), standing.lawn):
             show(one_row(standing.lawn.units))
         if not found:
@@ -120,5 +124,6 @@ def rules(session: Session, given: Namespace) -> int:
 
 def _number(number: dict[str, Any]) -> tuple[str, ...]:
     """Name, value, whose it is, the range, how the default is known, what it is for."""
-    whose = f"{number['origin']}, default {number['default_words']}" if number["origin"] == YOURS else number["origin"]
-    return f"    {number['name']}", number["words"], whose, number["range_words"], number["basis"]["kind"], number["says"]
+    name, whose, known = f"    {number['name']}", number["origin"], number["basis"]["kind"]
+    whose = f"{whose}, default {number['default_words']}" if whose == YOURS else whose
+    return name, number["words"], whose, number["range_words"], known, number["says"]

@@ -21,7 +21,4 @@ ROWS: tuple[tuple[str, str, str, int | None, str], ...] = (
     ("purdue-ppdl", "Purdue Plant and Pest Diagnostic Laboratory", "Drought-Stressed Turf", 2015,
      "ag.purdue.edu/btny/ppdl/Pages/potw09142015.aspx"),
     # an inch a week
-    ("agrilife-2011", "Texas A&M AgriLife", "An irrigation engineer on inches a week", 2011, "baen.tamu.edu"),
-    ("csu-268839", "Ask Extension, Colorado State Univ.", "Watering in heat, question 268839", 2015,
-     "ask.extension.org"),
 )  # fmt: skip

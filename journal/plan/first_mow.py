@@ -8,7 +8,7 @@ from journal.plan.measure import height
 from journal.plan.offer import Offer
 from journal.plan.stage import STAGE, NewStand, established_on, mown_by_service, new_stand, said
 from journal.plan.step import State
-from journal.reckon.clippings import CLIPPINGS, treated_clippings
+from journal.reckon.clippings import CLIPPINGS, Treated, treated_clippings
 from journal.reckon.cut_height import CUT_HEIGHT
 from journal.reckon.first_cut import BEST_DAYS, FIRST_CUT, first_cut, first_window
 from journal.reckon.near_a_cut import NEAR_A_CUT, cut_from
@@ -72,15 +72,16 @@ def bag(past: Past) -> Offer | None:
     last = max(cut.date, min(last, window[1])) if window else last
     over = past.date > last
     treated = None if over else treated_clippings(past)
+    held = treated is not None and treated.stays
     if over and stand is not None and not stand.is_news:
         return None
     return Offer(
-        state=State.DONE if over else State.OPEN if treated is None else State.WAITING,
+        state=State.DONE if over else State.WAITING if held else State.OPEN,
         earliest=cut.date,
         latest=last,
         title="bag clippings",
-        why=f"first cut {said(cut.date, past)}; bag to {said(last, past)}",
-        waits_for="" if treated is None else f"clippings hold {treated.use.name}: they stay on the lawn",
+        why=f"first cut {said(cut.date, past)}; bag to {said(last, past)}{_apart(treated)}",
+        waits_for=f"clippings hold {treated.use.name}: they stay on the lawn" if held and treated else "",
     )
 
 
@@ -94,7 +95,12 @@ def bagging(past: Past) -> bool:
 def tail_of_cut(past: Past, *, bag: bool) -> str:
     """`bag`, unless the clippings hold what was put down against weeds: those stay on the lawn."""
     treated = treated_clippings(past)
-    return "return" if treated is not None else "bag" if bag else ""
+    return "return" if treated is not None and treated.stays else "bag" if bag else ""
+
+
+def _apart(treated: Treated | None) -> str:
+    """What is not to become of clippings that hold a starter's active."""
+    return f"; {treated.use.name} in them: no compost, no mulch" if treated is not None and treated.starter else ""
 
 
 def leaf_wanted(past: Past) -> str:

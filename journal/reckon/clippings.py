@@ -32,14 +32,25 @@ class Treated:
     season: bool
     sure: bool
 
+    @property
+    def starter(self) -> bool:
+        """Whether it went down with the seed: those clippings are bagged, for the seedlings' sake, and kept apart."""
+        return self.use.product is not None and self.use.product.kind == "starter" and not self.season
+
+    @property
+    def stays(self) -> bool:
+        """Whether the clippings are to be left on the lawn."""
+        return not self.starter
+
 
 def treated_clippings(past: Past, mowing: Mowing | None = None) -> Treated | None:
     """What was put down that a cut of the past's day would carry away; None where nothing was.
 
-    A use that surely came before the cut goes first, and one of the lawn before one of a spot, then the newest.
+    A use that surely came before the cut goes first, one of the lawn before one of a spot, a starter last; then the
+    newest.
     """
     found = [one for use in uses(past, past.day - LOOK_BACK_DAYS) if (one := _treated(past, use, mowing)) is not None]
-    return max(found, key=lambda one: (one.sure, not one.use.spot, one.use.day), default=None)
+    return max(found, key=lambda one: (one.stays, one.sure, not one.use.spot, one.use.day), default=None)
 
 
 def _treated(past: Past, use: Use, mowing: Mowing | None) -> Treated | None:

@@ -43,14 +43,14 @@ def clippings_treated(past: Past, n: Numbers) -> Finding | None:
         level=_level(held),
         headline=f"treated clippings bagged: {use.name}",
         why=(
-            f"{use.name}{where} {on(use.date, past)}, bagged {on(mowing.date, past)}, cut number {held.mowings} after it; "
-            + ("all cuts of the season" if held.season else f"the first {n['mowings']:.0f} cuts")
-            + " stay on the lawn"
+            f"{use.name}{where} {on(use.date, past)}, bagged {on(mowing.date, past)}, "
+            f"cut number {held.mowings} after it; "
+            + _stays(held, round(n["mowings"]))
             + ("" if held.sure else "; which came first that day is not known")
         ),
         do=(
-            "no compost, mulch, garden bed or animal feed from these; put them where the label says, and leave the "
-            "next ones on the lawn"
+            "no compost, mulch, garden bed or animal feed from these; put them where the label says"
+            + ("" if held.starter else ", and leave the next ones on the lawn")
         ),
         clears=f"an amended line, or {on(clears_on, past)}",
         clears_on=clears_on,
@@ -59,6 +59,12 @@ def clippings_treated(past: Past, n: Numbers) -> Finding | None:
 
 
 def _level(held: Treated) -> Level:
-    """A note for a spot, for an unknown order, and for a product that nobody knows."""
-    sure = held.sure and not held.use.spot and held.use.product is not None
+    """A note for a starter, a spot, an unknown order, and a product that nobody knows."""
+    sure = held.stays and held.sure and not held.use.spot and held.use.product is not None
     return Level.LOSS if sure else Level.NOTE
+
+
+def _stays(held: Treated, mowings: int) -> str:
+    if held.starter:
+        return f"the first {mowings} cuts hold its active"
+    return f"{'all cuts of the season' if held.season else f'the first {mowings} cuts'} stay on the lawn"

@@ -61,4 +61,5 @@ def _treated(past: Past, last: Mowing, n: Numbers) -> bool:
     """Whether a weed product lies back so few cuts that its clippings are to be left."""
     cuts = past[Mowing].newest(round(n["mowings"]) + 1)
     since = cuts[0].day if len(cuts) > n["mowings"] else 0
-    return any(use.against_weeds for use in uses(past, max(since, last.day - 365)) if use.day <= last.day)
+    found = (use for use in uses(past, max(since, last.day - 365)) if use.day <= last.day)
+    return any(use.against_weeds and not (use.product and use.product.kind == "starter") for use in found)

@@ -25,9 +25,7 @@ from journal.season.water import rain_days
         after(Weather),
         after(Rain),
     ),
-    basis=(
-        published("ncsu-lee", "ufl-clay", "osu-lancaster", note="one of them calls it more a matter of safe footing"),
-    ),
+    basis=(published("ncsu-lee", "ufl-clay", "osu-lancaster", note="one of them calls it more a matter of footing"),),
 )
 def mow_wet(past: Past, n: Numbers) -> Finding | None:
     """Mown soon after heavy rain."""

@@ -57,9 +57,6 @@ TABLE: tuple[Yields, ...] = (
     Yields("barrier-missed", "new-grass-treatment", _ZONE),
     Yields("broadleaf-missed", "new-grass-treatment", _ZONE),
     # water: what runs after an application comes before the habit
-    Yields("seedbed-dry", "wash-off", _ZONE),
-    Yields("feed-water-in", "wash-off", _ENTRY),
-    Yields("water-in-missing", "wash-off", _ENTRY),
     Yields("water-deficit", "dormant-thirst", _ZONE),
     Yields("water-week", "dormant-thirst", _ZONE),
     Yields("water-often", "water-in-missing", _ZONE),

@@ -5,15 +5,15 @@ then one number, and what yields to what is a matter of a few operations on such
 """
 
 from collections import defaultdict
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 
 from journal.rules.declare import Finding, Rule
 from journal.rules.flag import Level
-from journal.rules.judge import found
-from journal.rules.numbers import Numbers
-from journal.rules.precedence import TABLE, Where
+from journal.rules.judge import found, judged
+from journal.rules.numbers import LABEL, Numbers
+from journal.rules.precedence import TABLE, Where, Yields
 from journal.rules.turns import near_bits, ones, sites, turn_bits
 from journal.season.history import LAWN, History, Past
 
@@ -27,6 +27,17 @@ Stood = Mapping[Subject, Mapping[Level, Bits]]
 """The days on which each flag stood, level by level."""
 
 
+@dataclass(frozen=True, slots=True)
+class Told:
+    """The entries that a flag rests on, and whether a number of the label spoke."""
+
+    evidence: frozenset[str]
+    by_label: bool
+
+
+NOTHING = Told(frozenset(), by_label=False)
+
+
 @dataclass(slots=True)
 class Court:
     """One zone, judged day after day; what was worked out of a day is kept while it is needed."""
@@ -37,7 +48,7 @@ class Court:
     first: int
     last: int
     _numbers: dict[tuple[str, int], Numbers] = field(default_factory=dict)
-    _evidence: dict[tuple[str, int], Mapping[str, frozenset[str]]] = field(default_factory=dict)
+    _told: dict[tuple[str, int], Mapping[str, Told]] = field(default_factory=dict)
 
     def past(self, at: int) -> Past:
         """What the zone knew so many days after the first one."""
@@ -53,15 +64,19 @@ class Court:
             numbers = self._numbers[key] = Numbers(rule.id, past.lawn)
         return found(rule, past, numbers)
 
-    def evidence(self, rule: str, subject: str, at: int) -> frozenset[str]:
-        """The entries that the flag rests on that day."""
+    def told(self, rule: str, subject: str, at: int) -> Told:
+        """What the flag rests on that day."""
         key = rule, at
-        if key not in self._evidence:
-            gathered: dict[str, frozenset[str]] = {}
-            for one in self.find(self.rules[rule], self.past(at)):
-                gathered[one.subject] = gathered.get(one.subject, frozenset()) | frozenset(one.evidence)
-            self._evidence[key] = gathered
-        return self._evidence[key].get(subject, frozenset())
+        if key not in self._told:
+            gathered: dict[str, Told] = {}
+            for one, numbers in judged(self.rules[rule], self.past(at)):
+                before = gathered.get(one.subject, NOTHING)
+                labelled = any(number.origin == LABEL for number in numbers.used(*one.numbers).values())
+                gathered[one.subject] = Told(
+                    before.evidence | frozenset(one.evidence), by_label=before.by_label or labelled
+                )
+            self._told[key] = gathered
+        return self._told[key].get(subject, NOTHING)
 
 
 def raw(court: Court) -> Stood:
@@ -111,25 +126,24 @@ def settled(court: Court, stood: Stood) -> Stood:
         winners = [key for key in stood if key[0] == row.winner] if losers else []
         for loser in losers:
             for winner in winners:
-                beaten = _meet(court, loser, winner, row.where, together(stood[winner].values()))
+                won = together(stood[winner].values())
                 for level, days in stood[loser].items():
-                    if row.only in (None, level):
-                        left[loser][level] &= ~beaten(days)
+                    if row.only in (None, level) and days & won:
+                        left[loser][level] &= ~_beaten(court, row, loser, winner, days & won)
     return left
 
 
-def _meet(court: Court, loser: Subject, winner: Subject, where: Where, won: Bits) -> Callable[[Bits], Bits]:
-    """Of the loser's days those on which both meet: all in one zone, or those on which they share an entry."""
+def _beaten(court: Court, row: Yields, loser: Subject, winner: Subject, both: Bits) -> Bits:
+    """Of the days on which both stand those on which the row holds, going by what they rest on where that counts."""
+    if row.where is Where.ZONE and not row.by_default:
+        return both
+    return together(1 << at for at in ones(both) if _holds(row, court.told(*loser, at), court.told(*winner, at)))
 
-    def beaten(days: Bits) -> Bits:
-        both = days & won
-        if where is Where.ZONE or not both:
-            return both
-        return together(
-            1 << at for at in ones(both) if court.evidence(*loser, at) & court.evidence(*winner, at)
-        )  # fmt: skip
 
-    return beaten
+def _holds(row: Yields, loser: Told, winner: Told) -> bool:
+    if row.by_default and loser.by_label:
+        return False
+    return row.where is Where.ZONE or bool(loser.evidence & winner.evidence)
 
 
 def together(days: Iterable[Bits]) -> Bits:

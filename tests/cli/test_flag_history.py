@@ -98,3 +98,13 @@ def test_a_snooze_hides_is_shown_with_all_and_is_undone(mown: Run) -> None:
     assert {"mow-gap/front", "mow-gap/back"} <= ids("--all")
     assert mown("undo", today="2026-07-10").code == 0
     assert "mow-gap/front+back" in ids()
+
+
+def test_flags_of_one_entry_name_the_flag_that_heads_their_card(lawn: Run) -> None:
+    assert lawn("log", "seed", "three-river", "9lb", "front", today="2026-08-28").code == 0
+    assert lawn("log", "mow", "1in", "front", today="2026-09-01").code == 0
+    found = lawn("flags --json", today="2026-09-01").json["flags"]
+    by_id = {one["id"]: one for one in found}
+    assert all(by_id[one["card"]]["card"] == one["card"] for one in found)
+    cut = next(one for one in found if one["rule"] == "mow-first-early")
+    assert set(cut["evidence"]) & set(by_id[cut["card"]]["evidence"])

@@ -7,7 +7,7 @@ from journal.facts.factors import celsius, g_per_m2, mm
 from journal.facts.house import NUMBERS, by_slow_share, number, numbers
 from journal.facts.number import Number
 
-UNITS = {"d", "m/s", "mm", "g/m2", "C", "%", "x", "/m2"}
+UNITS = {"d", "m/s", "mm", "g/m2", "C", "%", "x", "/m2", "min"}
 
 
 @pytest.mark.parametrize("one", NUMBERS, ids=lambda one: f"{one.rule} {one.name}")

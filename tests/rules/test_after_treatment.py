@@ -8,7 +8,7 @@ from journal.facts.house import number
 from journal.facts.safety import EMERGENCY
 from journal.season.history import History
 from tests.rules.treated import all_flags, alone, shed
-from tests.scenario import book, judged, level, raised, the
+from tests.scenario import book, judged, lawn, level, raised, the
 
 GRUBS = "2026-07-06 treat grub-off 3lb front"
 SPRAYED = "2026-05-04 treat leaf-off 1floz front"
@@ -317,3 +317,20 @@ def test_treated_clippings_of_new_grass_are_left_by_the_plan_too() -> None:
     bag = the(treated, "2026-09-26", "bag")
     assert str(bag.state) == "waiting"
     assert "leaf-off" in bag.waits_for
+
+
+WITH_ACTIVE = lawn(('analysis = "18-24-6"\n', 'analysis = "18-24-6"\nactives = ["mesotrione"]\n'))
+
+
+def test_a_starter_with_an_active_lets_new_grass_be_bagged_but_keeps_the_clippings_apart() -> None:
+    renovated = book(
+        "2026-09-06 seed three-river 9lb front", "2026-09-06 feed oat-hill 8lb front", "2026-10-04 mow 3in bag front",
+        on=WITH_ACTIVE,
+    )  # fmt: skip
+    assert level(renovated, "2026-10-04", "clippings-treated") == "note"
+    flag = raised(renovated, "2026-10-04", "clippings-treated")
+    assert flag is not None
+    assert "no compost" in flag.do
+    step = the(renovated, "2026-10-06", "bag")
+    assert (step.state, step.waits_for) == ("open", "")
+    assert "no compost" in step.why

@@ -12,7 +12,8 @@ DIARY = book(
 
 
 def test_the_gravest_flag_of_an_entry_heads_its_card() -> None:
-    (card,) = [card for card in cards(standing(DIARY, day("2026-09-03")).flags) if card.head.rule == "seed-over-residue"]
+    table = cards(standing(DIARY, day("2026-09-03")).flags)
+    (card,) = [card for card in table if card.head.rule == "seed-over-residue"]
     assert card.head.level is Level.LOSS
     assert {"mow-first-early", "seed-switch"} <= {flag.rule for flag in card.lines}
     assert all(set(flag.evidence) & set(card.head.evidence) for flag in card.lines)

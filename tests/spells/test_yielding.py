@@ -1,6 +1,7 @@
 """Flags that give way to others, in days: two made-up rules under the names of a row of the table."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 
 import pytest
@@ -8,9 +9,9 @@ import pytest
 from journal.facts.sources import judgment
 from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.treatment import Treatment
-from journal.rules.declare import RULES, Finding, rule
+from journal.rules.declare import RULES, Finding, Found, rule
 from journal.rules.flag import Level
-from journal.rules.numbers import Numbers
+from journal.rules.numbers import LABEL, Numbers
 from journal.rules.turns import after
 from journal.season.history import History, Past
 from journal.spells import End, Spell, of_zone
@@ -80,7 +81,21 @@ def test_over_one_entry_it_yields_only_on_days_on_which_both_rest_on_it() -> Non
 
 @pytest.mark.parametrize(("level", "ended"), [(Level.NOTE, End.YIELDED), (Level.LOSS, End.CLEARED)])
 def test_a_row_for_one_level_leaves_the_others(level: Level, ended: End) -> None:
-    _stands("label-rate", Treatment, 10, level)
+    _stands("label-interval", Treatment, 10, level)
     _stands("label-unknown", Mowing, 5)
     diary = book("2026-06-10 treat leaf-off front", "2026-06-19 mow 3in front")
-    assert _of(diary, "label-rate", "label-unknown")[0].ended is ended
+    assert _of(diary, "label-interval", "label-unknown")[0].ended is ended
+
+
+def test_a_row_for_defaults_leaves_what_the_label_says() -> None:
+    _stands("label-interval", Treatment, 10, Level.NOTE)
+    _stands("label-unknown", Mowing, 5)
+    diary = book("2026-06-10 treat leaf-off front", "2026-06-19 mow 3in front")
+    find = RULES["label-interval"].predicate
+
+    def of_the_label(past: Past, n: Numbers) -> Found:
+        n.tell("repeat", 28, "d", LABEL, judgment("for a test"))
+        return find(past, n)
+
+    RULES["label-interval"] = replace(RULES["label-interval"], predicate=of_the_label)
+    assert _of(diary, "label-interval", "label-unknown")[0].ended is End.CLEARED

@@ -51,7 +51,7 @@ def test_an_intention_is_judged_today() -> None:
 def test_a_draft_is_the_newest_of_its_day() -> None:
     diary = book("2026-09-06 mow 1in front")
     found = judged(diary, "2026-09-06", "mow 3in front")
-    assert rules(found.cleared) == {"mow-height"}
+    assert rules(found.cleared) == {"mow-height", "mow-too-low"}
 
 
 def test_a_setting_is_judged_by_every_rule() -> None:
