@@ -178,13 +178,29 @@ def preflight(history: History, draft: Entry, today: date, before: Standing | No
     """
     day = max(today, draft.date)
     written = replace(draft, id=NEWEST)
-    return _compared(history, history.plus(written), day, (written,), before)
+    then = history.plus(written)
+    found = _compared(history, then, day, (written,), before)
+    return _with_harm_of(draft.date, day, history, then, (written,), found)
 
 
 def preflight_change(history: History, old: Entry, new: Entry, today: date) -> Preflight:
     """What putting `new` in the place of `old` would change."""
     day = max(today, new.date)
-    return _compared(history, history.minus(old).plus(new), day, (old, new), None)
+    then = history.minus(old).plus(new)
+    found = _compared(history, then, day, (old, new), None)
+    return _with_harm_of(new.date, day, history, then, (old, new), found)
+
+
+def _with_harm_of(
+    own: date, day: date, history: History, then: History, entries: tuple[Entry, ...], found: Preflight
+) -> Preflight:
+    """With the harm that a back-dated entry did on its own day, be it over by now."""
+    if own >= day:
+        return found
+    said = {(flag.rule, flag.subject) for flag in found.raised}
+    past = _compared(history, then, own, entries, None)
+    done = [f for f in past.raised if f.level is Level.HARM and (f.rule, f.subject) not in said]
+    return Preflight(tuple(sorted((*found.raised, *done), key=_order)), found.cleared) if done else found
 
 
 def _compared(
@@ -195,12 +211,19 @@ def _compared(
     everywhere = then.lawn(day).zone_names
     stood = _standing_now(history, day, local, wide, zones, before)
     stands = (*_judged(then, day, local, zones), *_judged(then, day, wide, everywhere))
-    was = {(flag.rule, flag.zones[0], flag.subject, flag.level) for flag in stood}
+    was = {(flag.rule, flag.zones[0], flag.subject, flag.level): flag for flag in stood}
+    ids = {entry.id for entry in entries}
+
+    def rises(flag: Flag) -> bool:
+        """Whether it did not stand, or rests on the draft, or is harm that says something else of a changed entry."""
+        held = was.get((flag.rule, flag.zones[0], flag.subject, flag.level))
+        if held is None or NEWEST in flag.evidence:
+            return True
+        said, says = ((f.evidence, f.headline, f.why) for f in (held, flag))
+        return flag.level is Level.HARM and bool(ids & set(flag.evidence)) and said != says
+
     raised = [
-        flag
-        for flag in stands
-        if not flag.hidden
-        and ((flag.rule, flag.zones[0], flag.subject, flag.level) not in was or NEWEST in flag.evidence)
+        replace(flag, hidden="") for flag in stands if (not flag.hidden or flag.level is Level.HARM) and rises(flag)
     ]
     left = {(flag.rule, flag.zones[0], flag.subject) for flag in stands}
     cleared = [flag for flag in stood if not flag.hidden and (flag.rule, flag.zones[0], flag.subject) not in left]

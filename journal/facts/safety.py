@@ -23,10 +23,12 @@ BASIS = Basis(Known.PUBLISHED, (LABEL_LAW, EMERGENCY))
 
 LABEL = "Read the label: it is the law and comes before anything said here."
 KEEP_OFF = "Keep people and pets off until the spray has dried, or the granules are watered in and dry again."
+GEAR = "Wear what the label asks: at the least gloves, eye protection, long sleeves and trousers, closed shoes."
+"""Univ. of California ANR; Clemson Univ. Extension, PPE for Homeowner Pesticide Usage, 2022."""
 LOCAL = "Local rules and licensed practice come first."
 POISON = "Poison help in the US: 1-800-222-1222; elsewhere your own country's number."
 
-SENTENCES = (LABEL, KEEP_OFF, LOCAL, POISON)
+SENTENCES = (LABEL, GEAR, KEEP_OFF, LOCAL, POISON)
 """In the order in which they are said, where there is room."""
 
 SHORT = "The label is law. People and pets off until dry. Poison help 1-800-222-1222."

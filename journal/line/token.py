@@ -47,6 +47,11 @@ def cut(text: str) -> Cut:
     return Cut(tuple(token for token in tokens if token.start < end), "", -1, confirmed)
 
 
+def unconfirmed(text: str) -> str:
+    """The line without its ` !`: that was said of what it then was, and is said anew of what becomes of it."""
+    return _TAIL.sub("", text)
+
+
 def words(text: str) -> tuple[Token, ...]:
     """Only the words, with no remark taken off. A double quote inside double quotes is written twice."""
     tokens = []

@@ -9,7 +9,9 @@ from journal.plan.offer import Spread
 from journal.plan.stage import said
 from journal.reckon.label_uses import active_names, free_again
 from journal.reckon.label_year import free_of_count
+from journal.reckon.near_a_cut import label_wait_days
 from journal.reckon.new_grass import old_enough_on, wait_for
+from journal.reckon.unknown import free_of_unknown
 from journal.reckon.uses import actives_of, uses
 from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.treatment import Treatment
@@ -22,9 +24,6 @@ from journal.season.history import Past
 from journal.season.stand import stand_mix
 
 YEAR = 365
-MOW_BEFORE_DAYS = 2
-"""So long it is not mown before a spray, where the label is silent: Iowa State Univ. Extension, 2 to 3 days."""
-
 OF_ROOTS = ("dicamba", "triclopyr")
 """Actives that trees take up: Univ. of Delaware Cooperative Extension, Herbicide Damage to Trees, 2008."""
 
@@ -58,7 +57,8 @@ def fits_zone(past: Past, product: Product) -> bool:
 
 def held(past: Past, product: Product) -> Hold | None:
     """What keeps it back today, the longest: grass too young, used lately or often enough, mown lately, at rest."""
-    holds = [hold for find in (_too_young, _too_soon, _enough, _mown, _at_rest) if (hold := find(past, product))]
+    finds = (_too_young, _too_soon, _after_unknown, _enough, _mown, _at_rest)
+    holds = [hold for find in finds if (hold := find(past, product))]
     return max(holds, key=lambda hold: hold.until or date.max, default=None)
 
 
@@ -83,6 +83,14 @@ def _too_soon(past: Past, product: Product) -> Hold | None:
     return Hold(over, f"{went}: again from {said(over, past)}")
 
 
+def _after_unknown(past: Past, product: Product) -> Hold | None:
+    found = free_of_unknown(past)
+    if found is None:
+        return None
+    over, use = found
+    return Hold(over, f"nobody knows what went down {said(use.date, past)}: {product.name} from {said(over, past)}")
+
+
 def _enough(past: Past, product: Product) -> Hold | None:
     free = free_of_count(past, product)
     if free is None:
@@ -96,8 +104,7 @@ def _enough(past: Past, product: Product) -> Hold | None:
 
 def _mown(past: Past, product: Product) -> Hold | None:
     last = past[Mowing].last
-    stated = product.label.mow_before_days
-    days = round(stated) if stated is not None else MOW_BEFORE_DAYS
+    days, _ = label_wait_days(product.label, past.lawn, "before")
     if last is None or product.kind != "weed" or past.day - last.day >= days:
         return None
     over = last.date + timedelta(days)

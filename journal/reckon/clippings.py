@@ -61,12 +61,12 @@ def _treated(past: Past, use: Use, mowing: Mowing | None) -> Treated | None:
         order = within_hours(use.date, use.time, mowing.date, mowing.time, 24)
         if order is Within.NO:
             return None
-    days = {one.day for one in past[Mowing].since(use.day + 1) if one.day < past.day}
     lasting = any(one.name in WHOLE_SEASON for one in (use.product.actives if use.product else ()))
-    count = len(days) + 1
     within = lasting and past.date <= season_ends(past, use.date)
-    few = count <= in_force(past.lawn, "clippings-treated", "mowings")
-    if not within and (not few or past.day - use.day >= in_force(past.lawn, "clippings-treated", "days")):
+    if not within and past.day - use.day >= in_force(past.lawn, "clippings-treated", "days"):
+        return None
+    count = past[Mowing].days_between(use.day + 1, past.day - 1) + 1
+    if not within and count > in_force(past.lawn, "clippings-treated", "mowings"):
         return None
     return Treated(use, count, within, order is Within.YES)
 

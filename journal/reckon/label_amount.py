@@ -10,9 +10,10 @@ from dataclasses import dataclass
 from journal.facts.actives import active, is_active
 from journal.facts.citation import Basis, label
 from journal.facts.sources import judgment
-from journal.reckon.dose import covered_share, mean_g_per_m2, rate_g_per_m2, rate_ml_per_m2, total_ml
+from journal.reckon.dose import mean_g_per_m2, rate_g_per_m2, rate_ml_per_m2, total_ml
 from journal.reckon.label_uses import Round, active_names, holders
 from journal.reckon.label_year import Year
+from journal.reckon.protection import together
 from journal.reckon.uses import Use
 from journal.record.lawn import Lawn
 from journal.record.product import Content, Product
@@ -52,15 +53,11 @@ def amount(one: Round, lawn_of: Past) -> float | None:
 
     Of a spot that counts, what it would be over the whole zone.
     """
-    rates = [(_rate(use, lawn_of.history.lawn(use.date), one.product), covered_share(use.entry)) for use in one.uses]
-    known = [(rate, share) for rate, share in rates if rate is not None]
+    rates = [(use.entry, _rate(use, lawn_of.history.lawn(use.date), one.product)) for use in one.uses]
+    known = [(entry, rate) for entry, rate in rates if rate is not None]
     if len(known) < len(rates):
         return None
-    if one.spot:
-        return sum(rate for rate, _ in known)
-    covered = min(1.0, sum(share for _, share in known))
-    mean = sum(rate * share for rate, share in known) / covered
-    return max(mean, *(rate for rate, _ in known))
+    return sum(rate for _, rate in known) if one.spot else together(known)
 
 
 def _rate(use: Use, lawn: Lawn, product: Product) -> float | None:

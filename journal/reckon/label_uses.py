@@ -122,7 +122,9 @@ def _goes_on(passes: list[Use], use: Use) -> bool:
     if use.day == last.day:
         return True
     done = {one.entry.part for one in passes}
-    return use.day - last.day == 1 and "" not in done | {use.entry.part} and use.entry.part not in done
+    if use.day - last.day != 1 or "" in done | {use.entry.part} or use.entry.part in done:
+        return False
+    return len({part.partition("/")[2] for part in done | {use.entry.part}}) == 1
 
 
 def active_names(product: Product) -> tuple[str, ...]:

@@ -10,6 +10,7 @@ from journal.reckon.uses import Use, uses
 from journal.record.entry import Entry
 from journal.record.kinds.mowing import Mowing
 from journal.record.lawn import Lawn
+from journal.record.product import Label
 from journal.season.history import Past
 from journal.season.hours import Within, days_of, within_hours
 
@@ -41,7 +42,12 @@ class TooNear:
 
 def wait_days(use: Use, lawn: Lawn, number: str) -> tuple[int, bool]:
     """Days without a cut `before` or `after` it, and whether its label says so."""
-    stated = use.label.mow_before_days if number == "before" else use.label.mow_after_days
+    return label_wait_days(use.label, lawn, number)
+
+
+def label_wait_days(label: Label, lawn: Lawn, number: str) -> tuple[int, bool]:
+    """The same of a label."""
+    stated = label.mow_before_days if number == "before" else label.mow_after_days
     days = in_force(lawn, "mow-near-treatment", number) if stated is None else stated
     return min(LONGEST_DAYS, math.ceil(days)), stated is not None
 

@@ -4,7 +4,7 @@ Passes of one product over one zone on one day are one application: what they br
 that they covered together. A spot stands for itself.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -33,11 +33,8 @@ class Application:
     entries: tuple[Entry, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class _Pass:
-    entry: Entry
-    rate: float
-    share: float
+Pass = tuple[Entry, float]
+"""An entry, and the rate that it brought where it went."""
 
 
 def is_protective(product: Product) -> bool:
@@ -47,7 +44,7 @@ def is_protective(product: Product) -> bool:
 
 def applications(past: Past, since: int) -> tuple[Application, ...]:
     """Those of the zone from that day (an ordinal) on whose rate is known and whose label says one, oldest first."""
-    together: dict[tuple[date, str], list[_Pass]] = {}
+    passes: dict[tuple[date, str], list[Pass]] = {}
     found: list[Application] = []
     for entry in sorted((e for kind in PROTECTED for e in past[kind].since(since)), key=lambda e: (e.day, e.id)):
         lawn = past.history.lawn(entry.date)
@@ -55,21 +52,25 @@ def applications(past: Past, since: int) -> tuple[Application, ...]:
             if is_spot(entry):
                 found.append(Application(product, entry.date, rate, True, (entry,)))
             else:
-                one = _Pass(entry, rate, covered_share(entry))
-                together.setdefault((entry.date, product.name), []).append(one)
-    for (day, name), passes in together.items():
+                passes.setdefault((entry.date, product.name), []).append((entry, rate))
+    for (day, name), held in passes.items():
         known = past.history.lawn(day).product(name)
         if known is not None:
-            entries = tuple(dict.fromkeys(one.entry for one in passes))
-            found.append(Application(known, day, _together(passes), False, entries))
+            entries = tuple(dict.fromkeys(entry for entry, _ in held))
+            found.append(Application(known, day, together(held), False, entries))
     return tuple(sorted(found, key=lambda one: (one.date, one.entries[-1].id)))
 
 
-def _together(passes: list[_Pass]) -> float:
-    """All of it on the ground they covered; no less than the strongest pass brought where it went."""
-    covered = min(1.0, sum(one.share for one in passes))
-    mean = sum(one.rate * one.share for one in passes) / covered
-    return max(mean, *(one.rate for one in passes))
+def together(passes: Sequence[Pass]) -> float:
+    """All of it on the ground they covered; no less than passes over the same marked part brought there."""
+    shares = [covered_share(entry) for entry, _ in passes]
+    mean = sum(rate * share for (_, rate), share in zip(passes, shares, strict=True)) / min(1.0, sum(shares))
+    whole = sum(rate for (entry, rate), share in zip(passes, shares, strict=True) if share == 1.0)
+    by_part: dict[str, float] = {}
+    for entry, rate in passes:
+        if entry.part:
+            by_part[entry.part] = by_part.get(entry.part, 0.0) + rate
+    return max(mean, *(rate for _, rate in passes), *(whole + rate for rate in by_part.values()))
 
 
 def _rates(entry: Entry, lawn: Lawn) -> Iterator[tuple[Product, float]]:
@@ -93,7 +94,7 @@ def wind_limit(entry: Treatment, lawn: Lawn) -> float | None:
 def protects(entry: Treatment, lawn: Lawn) -> bool:
     """Whether anything in it is such a product; one that nobody knows is taken for one."""
     products = [(dose.product, lawn.product(dose.product)) for dose in doses(entry)]
-    return any(name == UNKNOWN or (product is not None and is_protective(product)) for name, product in products)
+    return any(name == UNKNOWN or product is None or is_protective(product) for name, product in products)
 
 
 def sprayed(entry: Treatment, lawn: Lawn) -> bool:

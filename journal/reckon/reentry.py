@@ -19,7 +19,8 @@ REENTRY: tuple[type[Entry], ...] = (*AFTER_USE, Sighting)
 """What this file looks at."""
 
 SPRAY_WORDS, GRANULE_WORDS = "dry", "watered in and dry"
-_SPAN = re.compile(r"(\d+(?:\.\d+)?)\s*-?\s*(hours?|hrs?|h|days?|d)\b", re.IGNORECASE)
+_SPAN = re.compile(r"(\d+(?:\.\d+)?)\s*-?\s*(hours?|hrs?|h|days?|d|weeks?|wk)\b", re.IGNORECASE)
+_HOURS = {"h": 1, "d": 24, "w": 168}
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +42,7 @@ class Reentry:
 
 def label_hours(text: str) -> float:
     """The hours that a label's words name, the longest of them; 0 where they name none."""
-    found = [float(n) * (24 if unit.casefold().startswith("d") else 1) for n, unit in _SPAN.findall(text)]
+    found = [float(n) * _HOURS[unit[0].casefold()] for n, unit in _SPAN.findall(text)]
     return max(found, default=0.0)
 
 

@@ -48,7 +48,9 @@ def residues(past: Past, mix: Mixture) -> tuple[Residue, ...]:
         for dose in doses(entry):
             again = dose.product in used and (entry.date - used[dose.product]).days < _split_days(past.lawn)
             used[dose.product] = entry.date
-            wait = wait_before_seed(dose.product, past.history.lawn(entry.date), mix, again=again)
+            lawn = past.history.lawn(entry.date)
+            missing = isinstance(entry, Treatment) and lawn.product(dose.product) is None
+            wait = wait_before_seed(UNKNOWN if missing else dose.product, lawn, mix, again=again)
             if wait is not None and wait.days > 0:
                 found.append(Residue(entry, dose.product, entry.date + timedelta(wait.days), wait))
     return tuple(sorted(found, key=lambda residue: residue.over))

@@ -9,6 +9,7 @@ from journal.reckon.dose import is_spot
 from journal.reckon.protection import PROTECTED
 from journal.reckon.threshold import in_force
 from journal.reckon.uses import uses
+from journal.reckon.watering_in import rain_free_hours, watered_from
 from journal.record.entry import Entry
 from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.seeding import Seeding
@@ -16,7 +17,6 @@ from journal.record.kinds.sighting import Height
 from journal.record.kinds.weather import Weather
 from journal.record.lawn import Lawn
 from journal.season.history import Past
-from journal.season.hours import days_of
 from journal.season.stand import COUNTS_FROM_DAY, SEEDBED_DAYS, sown
 from journal.season.water import WATER
 
@@ -25,9 +25,6 @@ SEEDBED_WATER: tuple[type[Entry], ...] = (*WATER, Height, *PROTECTED)
 
 OLD_GRASS_DAYS = 7
 """Before this day a height is that of the old grass: no seedling is up so soon."""
-
-RAIN_FREE_H = 24.0
-"""Where a label names no hours, water is kept off the leaves for so long: from memory."""
 
 LONGEST_DRY_DAYS = 30
 """No label keeps water off for longer."""
@@ -83,15 +80,14 @@ def rained(lawn: Lawn, rain_mm: Mapping[int, float], day: int) -> bool:
 def kept_dry(past: Past, first: int) -> Mapping[int, tuple[str, int]]:
     """Day (an ordinal, from `first` on) -> the product on the leaves that is to stay dry, and the day it is free.
 
-    The label's hours, else 24. Where no time of day was written down, 24 hours are its date and the next.
+    Where no time of day was written down, 24 hours are its date and the next.
     """
     found: dict[int, tuple[str, int]] = {}
     for use in uses(past, first - LONGEST_DRY_DAYS):
-        if not use.on_leaves:
+        if not rain_free_hours(use, past.lawn):
             continue
-        minutes = use.label.rain_free_min
-        last = use.day + days_of(RAIN_FREE_H if minutes is None else minutes / 60)
-        for day in range(max(first, use.day), last + 1):
-            if day not in found or found[day][1] <= last:
-                found[day] = use.name, last + 1
+        free = watered_from(use, past.lawn).toordinal()
+        for day in range(max(first, use.day), free):
+            if day not in found or found[day][1] < free:
+                found[day] = use.name, free
     return found

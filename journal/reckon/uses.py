@@ -1,11 +1,13 @@
 """Uses of products against weeds, insects or disease: what was put down where, whether or not the amount is known."""
 
-from bisect import bisect_left
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, time
+from functools import cached_property
+from typing import Any
 
-from journal.facts.active import Active, Fallback
+from journal.facts.active import Active
 from journal.facts.actives import active, fallback, is_active
 from journal.reckon.dose import doses, is_spot
 from journal.reckon.protection import PROTECTED, is_protective
@@ -14,14 +16,13 @@ from journal.record.entry import Entry
 from journal.record.kinds.treatment import UNKNOWN, Treatment
 from journal.record.product import PROTECTS, Label, Product
 from journal.season.history import Past
-from journal.season.remembered import remembered
-from journal.season.track import order
+from journal.season.track import Track, order
 
 BLANK = Label()
 WEED_KINDS = ("pre-emergent", "weed", "weed-and-feed", "nonselective")
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Use:
     """One product of one entry in one zone. `product` is None where it is not in the shed, or `unknown`.
 
@@ -50,7 +51,7 @@ class Use:
         """When, where that was written down."""
         return self.entry.time
 
-    @property
+    @cached_property
     def spot(self) -> bool:
         """Whether only a spot was treated."""
         return is_spot(self.entry)
@@ -60,7 +61,7 @@ class Use:
         """What the owner copied from its label; all blank where nothing is known of it."""
         return self.product.label if self.product else BLANK
 
-    @property
+    @cached_property
     def spray(self) -> bool:
         """Whether it went out as a liquid. What says neither is taken for one: a spray drifts further."""
         if self.dose.amount_ml is not None or self.dose.rate_ml_per_m2 is not None:
@@ -71,30 +72,26 @@ class Use:
             return self.product.liquid
         return isinstance(self.entry, Treatment) and self.dose.amount_g is None and self.dose.rate_g_per_m2 is None
 
-    @property
+    @cached_property
     def actives(self) -> tuple[Active, ...]:
         """The actives in it that are known here."""
         return actives_of(self.product)
 
-    @property
-    def fallback(self) -> Fallback:
-        """What to assume where neither the label nor a known active says."""
-        return fallback(self.kind)
-
-    @property
+    @cached_property
     def leaf_applied(self) -> bool:
         """Whether it works through the leaf, by its actives, else by its kind."""
         return leaf_applied(self.product, self.kind)
 
-    @property
+    @cached_property
     def on_leaves(self) -> bool:
         """Whether it was put on the leaves to work there: a spray, or granules of a weed-and-feed.
 
         Barriers and grub granules work in the soil, and a starter with an active goes to the seed.
         """
-        return self.leaf_applied and (self.spray or (self.product is not None and self.product.kind == "weed-and-feed"))
+        fed = self.kind == "weed-and-feed" and self.product is not None and self.product.kind != "starter"
+        return self.leaf_applied and (self.spray or fed)
 
-    @property
+    @cached_property
     def against_weeds(self) -> bool:
         """Whether it is a weed product of any sort."""
         return self.kind in WEED_KINDS
@@ -116,34 +113,26 @@ def kind_of(product: Product) -> str:
     return product.kind if product.kind in PROTECTS else "weed-and-feed"
 
 
-LATELY_DAYS = 400
-"""Uses of so many days are worked out once for all who ask; further back they are seldom asked for."""
-
-
 def uses(past: Past, since: int) -> tuple[Use, ...]:
     """Those of the zone from that day (an ordinal) on, oldest first; several where a tank held several."""
-    if not any(past[kind].first_since(since) for kind in PROTECTED):
-        return ()
-    if since < past.day - LATELY_DAYS:
-        return _since(past, since)
-    lately = _lately(past)
-    return lately[bisect_left(lately, since, key=_day) :]
+    parts = [some for kind in PROTECTED if (some := _of_kind(past, kind, since))]
+    if len(parts) < 2:
+        return parts[0] if parts else ()
+    return tuple(sorted((use for part in parts for use in part), key=lambda use: order(use.entry)))
 
 
-def _day(use: Use) -> int:
-    return use.entry.day
+def _of_kind(past: Past, kind: type[Entry], since: int) -> tuple[Use, ...]:
+    """Those of one kind of entry; all of a zone are worked out once, for they change only with the entries."""
+    seen = past[kind]
+    track, ground = seen.track, past.history.ground
+    # the ground is kept beside what was worked out on it, so that its id stays its own
+    _, days, found = track.once(("uses", id(ground)), lambda: (ground, *_all(past, track)))
+    return found[bisect_left(days, since) : bisect_right(days, past.day)]
 
 
-@remembered
-def _lately(past: Past) -> tuple[Use, ...]:
-    return _since(past, past.day - LATELY_DAYS)
-
-
-def _since(past: Past, since: int) -> tuple[Use, ...]:
-    found: list[Entry] = []
-    for kind in PROTECTED:
-        found += past[kind].since(since)
-    return uses_in(past, sorted(found, key=order))
+def _all(past: Past, track: Track[Any]) -> tuple[list[int], tuple[Use, ...]]:
+    found = uses_in(past, track.entries)
+    return [use.day for use in found], found
 
 
 def uses_in(past: Past, entries: Iterable[Entry]) -> tuple[Use, ...]:

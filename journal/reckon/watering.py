@@ -2,24 +2,22 @@
 
 import math
 from collections.abc import Sequence
-from datetime import date, timedelta
+from datetime import date
 
-from journal.reckon.dose import doses
+from journal.reckon.protection import PROTECTED
 from journal.reckon.root_zone import Balance, balance
+from journal.reckon.uses import uses
+from journal.reckon.watering_in import watered_from
 from journal.record.day import spoken
 from journal.record.entry import Entry
-from journal.record.kinds.feeding import Feeding
-from journal.record.kinds.treatment import Treatment
 from journal.season.growth import season_at_hand
 from journal.season.history import Past
 
-HOLDS: tuple[type[Entry], ...] = (Treatment, Feeding)
+HOLDS: tuple[type[Entry], ...] = PROTECTED
 """What may keep water off, besides frost."""
 
 DRY_DAYS = 30
 """No label keeps water off for longer."""
-
-_DAY_MIN = 1440
 
 Held = tuple[date, str]
 """The first day on which it may be watered, and what kept it back until then."""
@@ -41,16 +39,11 @@ def _frost(past: Past) -> Held | None:
 
 def _label(past: Past) -> Held | None:
     """The first morning on which every label lets water fall on what was put down."""
-    since = past.day - DRY_DAYS
     found: list[Held] = []
-    entries: list[Entry] = [*past[Treatment].since(since), *past[Feeding].since(since)]
-    for entry in entries:
-        for dose in doses(entry):
-            product = past.lawn.product(dose.product)
-            minutes = product.label.rain_free_min if product else None
-            if minutes:
-                day = entry.date + timedelta(1 + math.floor(minutes / _DAY_MIN))
-                found.append((day, f"{dose.product} is to stay dry by its label, to {spoken(day, past.date)}"))
+    for use in uses(past, past.day - DRY_DAYS):
+        if (day := watered_from(use, past.lawn)) > use.date:
+            by = "by its label" if use.label.rain_free_min is not None else "(label not entered)"
+            found.append((day, f"{use.name} is to stay dry {by}, to {spoken(day, past.date)}"))
     return max(found, default=None)
 
 

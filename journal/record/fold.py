@@ -149,6 +149,15 @@ def _written(setting: Setting) -> tuple[bool, str]:
     return not setting.id, setting.id
 
 
+def _first_of_products(settings: Iterable[Setting]) -> set[int]:
+    """Of settings as written: those (by `id`) that put a product into the shed. What it holds was so before that."""
+    first: dict[str, Setting] = {}
+    for one in settings:
+        if one.what == "product":
+            first.setdefault(one.name, one)
+    return {id(one) for one in first.values()}
+
+
 @dataclass(frozen=True, slots=True)
 class Ground:
     """The lawn through time: corrections hold for the whole past, dated changes from their date on."""
@@ -165,8 +174,10 @@ class Ground:
         One without an id is not written down yet, and so is the newest.
         """
         ordered = sorted(settings, key=_written)
-        always = tuple(s for s in ordered if s.since is None)
-        dated = tuple(sorted((s for s in ordered if s.since is not None), key=lambda s: (s.since, *_written(s))))
+        begun = _first_of_products(ordered)
+        always = tuple(s for s in ordered if s.since is None or id(s) in begun)
+        changes = (s for s in ordered if s.since is not None and id(s) not in begun)
+        dated = tuple(sorted(changes, key=lambda s: (s.since, *_written(s))))
         days = sorted({s.since for s in dated if s.since is not None})
         versions = {d: fold((*always, *(s for s in dated if s.since is not None and s.since <= d))) for d in days}
         base = fold(always)

@@ -9,14 +9,13 @@ from journal.reckon.barrier import is_barrier
 from journal.reckon.residue import LONGEST_DAYS, RESIDUES, Residue, residues
 from journal.record.kinds.intention import Intention
 from journal.record.kinds.seeding import Seeding
-from journal.record.kinds.treatment import UNKNOWN
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
 from journal.rules.numbers import DEFAULT, LABEL, Numbers
 from journal.rules.reach import intended
 from journal.rules.residue import seed_waits
 from journal.rules.turns import after
-from journal.rules.words import days, on
+from journal.rules.words import called, days, on
 from journal.season.history import Past
 from journal.season.stand import LAPSES_DAYS, intentions, mix_of, stand_mix
 
@@ -62,10 +61,6 @@ def _put_down_lately(past: Past, note_days: int) -> Iterator[Residue]:
     return (r for r in newest.values() if is_barrier(past.history.lawn(r.entry.date).product(r.product)))
 
 
-def _called(product: str) -> str:
-    return "an unknown product" if product == UNKNOWN else product
-
-
 def _by(residue: Residue, n: Numbers) -> str:
     by_label = residue.wait.basis.kind is Known.LABEL
     n.tell("wait", residue.wait.days, "d", LABEL if by_label else DEFAULT, residue.wait.basis)
@@ -77,9 +72,9 @@ def _clash(past: Past, meant: Intention, residue: Residue, n: Numbers) -> Findin
     return Finding(
         level=Level.LOSS,
         subject=residue.product,
-        headline=f"{_called(residue.product)} keeps out the seed meant for {on(target, past)}",
+        headline=f"{called(residue.product)} keeps out the seed meant for {on(target, past)}",
         why=(
-            f"{_called(residue.product)} {on(residue.entry.date, past)}; seed waits {days(residue.wait.days)} by "
+            f"{called(residue.product)} {on(residue.entry.date, past)}; seed waits {days(residue.wait.days)} by "
             f"{_by(residue, n)}: to {on(residue.over, past)}"
         ),
         do=f"mean the seed for {on(residue.over, past)} or later, in season; if it is not down yet, leave it away",

@@ -14,7 +14,7 @@ from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
 from journal.rules.numbers import Numbers
 from journal.rules.turns import after
-from journal.rules.words import on
+from journal.rules.words import called, on
 from journal.season.growth import southern
 from journal.season.history import Past
 from journal.season.hours import Within, days_of, within_hours
@@ -36,9 +36,11 @@ def bloom(past: Past, n: Numbers) -> tuple[Finding, ...]:
     """An insect product put down where flowers stood open, or may have."""
     found: dict[str, tuple[Level, Use, Sighting | None]] = {}
     for use in used_within(past, STANDS_DAYS):
-        if not _against_insects(use):
+        if use.product is not None and not _against_insects(use):
             continue
         judged = _judge(past, use, n["hours"])
+        if judged is not None and use.product is None:
+            judged = (Level.NOTE, judged[1]) if judged[1] is not None else None
         if judged is not None and (use.name not in found or found[use.name][0].gravity <= judged[0].gravity):
             found[use.name] = judged[0], use, judged[1]
     return tuple(_finding(past, *row, n) for row in found.values())
@@ -93,22 +95,27 @@ def _finding(past: Past, level: Level, use: Use, seen: Sighting | None, n: Numbe
     where = " on a spot" if use.spot else ""
     no_cut = f"no cut is known from the {n['hours']:g} h before"
     if seen is not None:
-        why = f"flowers seen {on(seen.date, past)}, {use.name}{where} {on(use.date, past)}; {no_cut}"
+        why = f"flowers seen {on(seen.date, past)}, {called(use.name)}{where} {on(use.date, past)}; {no_cut}"
     else:
         why = f"{use.name}{where} {on(use.date, past)}; {no_cut}, and `see no-flowers` is not logged"
+    if level is Level.HARM:
+        headline = f"{use.name} on flowers that bees visit"
+        do = "mow the flower heads off now unless the label says to wait, and keep off anything that opens"
+    elif use.product is None:
+        headline = "what nobody knows went on flowers that bees visit"
+        do = "ask what it was; if it kills insects, mow the flower heads off now unless its label says to wait"
+    else:
+        headline = f"{use.name}: anything in flower?"
+        do = (
+            "look for clover and dandelion in flower; mow them off first, or log `see no-flowers`; if it was mown "
+            "before, log both times"
+        )
     return Finding(
         level=level,
         subject=use.name,
-        headline=f"{use.name} on flowers that bees visit"
-        if level is Level.HARM
-        else f"{use.name}: anything in flower?",
+        headline=headline,
         why=why,
-        do=(
-            "mow the flower heads off now unless the label says to wait, and keep off anything that opens"
-            if level is Level.HARM
-            else "look for clover and dandelion in flower; mow them off first, or log `see no-flowers`; if it was mown "
-            "before, log both times"
-        ),
+        do=do,
         clears=f"a week after, {on(clears_on, past)}",
         clears_on=clears_on,
         evidence=(use.entry.id, *((seen.id,) if seen is not None else ())),

@@ -15,7 +15,7 @@ from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
 from journal.rules.numbers import Numbers
 from journal.rules.turns import after
-from journal.rules.words import on
+from journal.rules.words import called, on
 from journal.season.history import Past
 
 STANDS_DAYS = 7
@@ -50,26 +50,32 @@ def _name(zone: Zone) -> str:
 
 
 def _distance(use: Use, zone: Zone, n: Numbers) -> float:
-    return n.stricter(_name(zone), of_label=use.label.buffer_mm)
+    """The label's, else the default; the owner may only want more."""
+    name = _name(zone)
+    own = n.lawn.numbers.get(("buffer", name))
+    stated = use.label.buffer_mm
+    return (
+        n.stricter(name) if stated is None or (own is not None and own > stated) else n.stricter(name, of_label=stated)
+    )
 
 
 def _finding(past: Past, use: Use, near: float, wanted: float, n: Numbers) -> Finding:
     zone = past.history.lawn(use.date).zone(past.zone)
     clears_on = use.date + timedelta(STANDS_DAYS)
-    by = "the label wants" if use.label.buffer_mm is not None else "label not entered: keep"
+    by = "the label wants" if wanted == use.label.buffer_mm else "keep"
+    if use.label.buffer_mm is None:
+        by = f"label not entered: {by}"
+    first = "rinse" if use.spray else "sweep granules back onto the grass and rinse"
     say = WaterEdge.say
     return Finding(
         level=Level.HARM,
         subject=use.name,
-        headline=f"{use.name} near water, edge not kept",
+        headline=f"{called(use.name)} near water, edge not kept",
         why=(
-            f"{use.name}{' on a spot' if use.spot else ''} {on(use.date, past)}; water is {say(near, past.lawn)} away, "
-            f"{by} {say(wanted, past.lawn)}"
+            f"{called(use.name)}{' on a spot' if use.spot else ''} {on(use.date, past)}; "
+            f"water is {say(near, past.lawn)} away, {by} {say(wanted, past.lawn)}"
         ),
-        do=(
-            "sweep granules back onto the grass and rinse nothing towards the water; if the strip along it was left "
-            "out, amend the line with `edge kept`"
-        ),
+        do=(f"{first} nothing towards the water; if the strip along it was left out, amend the line with `edge kept`"),
         clears=f"`edge kept` on the line, or {on(clears_on, past)}",
         clears_on=clears_on,
         evidence=(use.entry.id,),

@@ -6,6 +6,7 @@ from journal.facts.rounding import exceeds, reaches
 from journal.reckon.feed_ground import high_on, is_hot
 from journal.reckon.feed_water import FEED_WATER, watered_in
 from journal.reckon.feedings import FeedingDay
+from journal.record.kinds.feeding import Feeding
 from journal.record.kinds.treatment import Treatment
 from journal.rules.declare import Finding, rule
 from journal.rules.feed_days import each_day_fed, fed_within, ids
@@ -40,7 +41,8 @@ def _hot(past: Past, feeding: FeedingDay, n: Numbers) -> float | None:
     soluble = feeding.soluble_n_g_per_m2
     if soluble is None or not exceeds(soluble, n["soluble"]):
         return None
-    read = [one.temp_c for one in feeding.entries if isinstance(one, Treatment) and one.temp_c is not None]
+    entries = (one for one in feeding.entries if isinstance(one, Feeding | Treatment) and one.date == feeding.date)
+    read = [one.temp_c for one in entries if one.temp_c is not None]
     high = high_on(past, feeding.day)
     high = max(read, default=None) if high is None else high
     return high if is_hot(past, high) else None

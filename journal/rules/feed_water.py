@@ -3,9 +3,10 @@
 from datetime import date, timedelta
 
 from journal.facts.rounding import reaches
-from journal.reckon.feed_water import A_DAY_HOURS, FEED_WATER, fed_at, heaviest_day, watered_in
+from journal.reckon.feed_water import FEED_WATER, fed_at, heaviest_day, watered_in
 from journal.reckon.feedings import FEEDINGS, FeedingDay
 from journal.reckon.uses import uses_in
+from journal.reckon.watering_in import watered_from
 from journal.record.kinds.weather import Rain
 from journal.rules.declare import Finding, rule
 from journal.rules.feed_days import each_day_fed, fed_within, ids
@@ -14,7 +15,6 @@ from journal.rules.numbers import Numbers, in_words
 from journal.rules.turns import after
 from journal.rules.words import days, on
 from journal.season.history import Past
-from journal.season.hours import days_of
 from journal.season.water import water_on_file
 
 ON_FILE_DAYS = 14
@@ -42,12 +42,8 @@ def feed_water_in(past: Past, n: Numbers) -> Finding | None:
 
 def _rain_free_days(past: Past, feeding: FeedingDay) -> int:
     """Days after it on which no water is wanted yet: a leaf-applied product in it has to dry first."""
-    hours = [
-        use.label.rain_free_min / 60 if use.label.rain_free_min is not None else float(A_DAY_HOURS)
-        for use in uses_in(past, feeding.entries)
-        if use.leaf_applied
-    ]
-    return max((days_of(one) for one in hours), default=0)
+    waits = (watered_from(use, past.lawn) - use.date for use in uses_in(past, feeding.entries))
+    return max((wait.days - 1 for wait in waits if wait.days), default=0)
 
 
 def _dry(past: Past, feeding: FeedingDay, water: float, n: Numbers) -> Finding:

@@ -14,13 +14,12 @@ from journal.record.kinds.intention import Intention
 from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.seeding import Seeding
 from journal.record.kinds.sighting import Sighting
-from journal.record.kinds.treatment import UNKNOWN
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
 from journal.rules.numbers import DEFAULT, LABEL, Numbers
 from journal.rules.reach import intended
 from journal.rules.turns import Site, after, only
-from journal.rules.words import days, on
+from journal.rules.words import called, days, on
 from journal.season.history import Past
 from journal.season.stand import day_zero_of
 
@@ -80,7 +79,7 @@ def new_grass_treatment(past: Past, n: Numbers) -> tuple[Finding, ...]:
 
 def _finding(past: Past, early: Early, n: Numbers) -> Finding:
     wait, use = early.wait, early.use
-    name = "an unknown product" if use.name == UNKNOWN else use.name
+    name = called(use.name)
     by_label = wait.basis.kind is Known.LABEL
     n.tell("wait", wait.days, "d", LABEL if by_label else DEFAULT, wait.basis)
     ends = use.date + timedelta(n.days("stands-days"))

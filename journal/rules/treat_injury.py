@@ -3,20 +3,25 @@
 from datetime import timedelta
 
 from journal.facts.actives import active, is_active
+from journal.facts.citation import label
 from journal.facts.injuries import Injury, injured, named
 from journal.facts.mixture import is_unknown
 from journal.facts.sources import published
 from journal.reckon.protection import PROTECTED
+from journal.reckon.threshold import in_force
 from journal.reckon.uses import Use, uses
+from journal.record.kinds.intention import Intention
+from journal.record.kinds.seeding import Seeding
 from journal.record.kinds.treatment import Treatment
 from journal.record.kinds.weather import Weather
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
 from journal.rules.numbers import Numbers, in_words
+from journal.rules.reach import intended
 from journal.rules.turns import after
 from journal.rules.words import on
 from journal.season.history import Past
-from journal.season.stand import STAND, new_grass, stand_mix
+from journal.season.stand import STAND, intentions, new_grass, sown, stand_mix
 
 STANDS_DAYS = 30
 ROOTS = "dicamba"
@@ -27,20 +32,61 @@ BARELY = 0.05
 @rule(
     "treat-injury",
     levels=(Level.LOSS, Level.NOTE),
-    watches=(*PROTECTED, *STAND),
-    turns=[after(kind, STANDS_DAYS - 1) for kind in PROTECTED],
+    watches=(*PROTECTED, *STAND, Intention),
+    turns=(
+        *(after(kind, STANDS_DAYS - 1) for kind in PROTECTED),
+        after(Seeding),
+        after(Intention, reach=intended),
+    ),
     basis=(),
 )
 def treat_injury(past: Past, n: Numbers) -> tuple[Finding, ...]:
     """An active that is said to injure the grass of the zone."""
     found: dict[str, tuple[Level, Use, list[Injury]]] = {}
+    killed: dict[str, Use] = {}
     for use in uses(past, past.day - STANDS_DAYS + 1):
         then = past.history.on(past.zone, use.date, past.watches)
+        if kills_grass(use):
+            if not use.spot and not _seed_follows(past, then, use):
+                killed[use.name] = use
+            continue
         for level, hurt in _injuries(then, use):
             held = found.get(use.name)
             if held is None or held[0].gravity <= level.gravity:
                 found[use.name] = level, use, hurt
-    return tuple(_injury(past, level, use, hurt) for level, use, hurt in found.values())
+    return (
+        *(_killed(past, use) for use in killed.values()),
+        *(_injury(past, level, use, hurt) for level, use, hurt in found.values()),
+    )
+
+
+def kills_grass(use: Use) -> bool:
+    """Whether it kills whatever it meets."""
+    return use.kind == "nonselective" or any(one.never_on_turf for one in use.actives)
+
+
+def _seed_follows(past: Past, then: Past, use: Use) -> bool:
+    """Whether the zone is to be sown anew, or was; of grass just sown another rule tells."""
+    if past[Seeding].since(use.day) or intentions(past, "seed"):
+        return True
+    stand = sown(then)
+    return stand is not None and use.day - stand.day < in_force(past.lawn, "new-grass-treatment", "within-days")
+
+
+def _killed(past: Past, use: Use) -> Finding:
+    clears_on = use.date + timedelta(STANDS_DAYS)
+    return Finding(
+        level=Level.LOSS,
+        subject=use.name,
+        headline=f"{use.name} kills the grass too",
+        why=f"put down {on(use.date, past)} over the lawn, and no seed is meant for it",
+        do=f"if a spot was meant, write `spot`; if the lawn is to be sown anew, log `intend seed` with its day for "
+        f"{past.zone}",
+        clears=f"seed meant or sown, or {on(clears_on, past)}",
+        clears_on=clears_on,
+        evidence=(use.entry.id,),
+        basis=(label(),),
+    )
 
 
 def _injuries(then: Past, use: Use) -> list[tuple[Level, list[Injury]]]:

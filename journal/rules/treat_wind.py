@@ -5,13 +5,14 @@ from datetime import timedelta
 from journal.facts.safety import BASIS as LABEL_LAW
 from journal.facts.sources import published
 from journal.reckon.dawn import near_dawn_or_dusk
+from journal.reckon.dose import doses
 from journal.reckon.protection import protects, sprayed, wind_limit
 from journal.record.kinds.treatment import Treatment
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
 from journal.rules.numbers import Numbers, in_words
 from journal.rules.turns import after
-from journal.rules.words import on
+from journal.rules.words import called, on
 from journal.season.history import Past
 
 WIND_STANDS_DAYS = 7
@@ -44,13 +45,18 @@ def treat_windy(past: Past, n: Numbers) -> Finding | None:
     return Finding(
         level=level,
         headline=f"{'sprayed' if spray else 'granules spread'} in {said} of wind",
-        why=f"{entry.product} {on(entry.date, past)}; {'spray drifts' if spray else 'dust drifts'} above {bound}",
+        why=f"{_names(entry)} {on(entry.date, past)}; {'spray drifts' if spray else 'dust drifts'} above {bound}",
         do="wait for a calmer hour; keep people and pets off where it may have drifted, and look at what grows there",
         clears=f"a week after, {on(clears_on, past)}",
         clears_on=clears_on,
         evidence=tuple(entry.id for _, entry in found),
         numbers=(decides,),
     )
+
+
+def _names(entry: Treatment) -> str:
+    """All that was in the tank."""
+    return " and ".join(dict.fromkeys(called(dose.product) for dose in doses(entry)))
 
 
 def _level(past: Past, entry: Treatment, n: Numbers) -> Level | None:
@@ -82,7 +88,7 @@ def treat_still(past: Past, n: Numbers) -> Finding | None:
     return Finding(
         level=Level.NOTE,
         headline=f"sprayed in {wind} of wind",
-        why=f"{entry.product} {on(entry.date, past)}, {when}; below {least} a spray may hang and drift far",
+        why=f"{_names(entry)} {on(entry.date, past)}, {when}; below {least} a spray may hang and drift far",
         do="spray when there is a light, steady wind" + (", and write the time down" if entry.time is None else ""),
         clears=f"a week after, {on(clears_on, past)}",
         clears_on=clears_on,

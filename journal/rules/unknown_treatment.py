@@ -5,7 +5,8 @@ from datetime import date, timedelta
 from journal.facts.actives import fallback
 from journal.facts.sources import judgment
 from journal.reckon.dose import is_spot
-from journal.reckon.uses import Use, uses
+from journal.reckon.unknown import AGAIN_DAYS, MOWINGS, SEED_DAYS, too_soon_after, unknown_uses
+from journal.reckon.uses import Use
 from journal.record.kinds.feeding import Feeding
 from journal.record.kinds.seeding import Seeding
 from journal.record.kinds.treatment import UNKNOWN, Treatment
@@ -18,7 +19,7 @@ from journal.season.history import Past
 
 RESIDUE = "residue"
 
-_BARRIER, _WEED = fallback("pre-emergent"), fallback("weed")
+_BARRIER = fallback("pre-emergent")
 
 
 @rule(
@@ -43,27 +44,33 @@ def _nameless(past: Past, n: Numbers) -> Finding | None:
     since = past.day - n.days("stands-days") + 1
     if not past[Treatment].since(since):
         return None
-    unknown = [use for use in uses(past, since) if use.name == UNKNOWN and not use.spot]
+    unknown = unknown_uses(past, since)
     return _taken_as_slow(past, unknown[-1], n) if unknown else None
 
 
 def _taken_as_slow(past: Past, use: Use, n: Numbers) -> Finding:
-    seed, again = use.date + timedelta(_BARRIER.seed_wait_days or 0), use.date + timedelta(_WEED.repeat_days)
+    seed, again = use.date + timedelta(SEED_DAYS), use.date + timedelta(AGAIN_DAYS)
     ends = use.date + timedelta(n.days("stands-days"))
-    n.tell("seed", _BARRIER.seed_wait_days or 0, "d", "default", _BARRIER.basis)
+    n.tell("seed", SEED_DAYS, "d", "default", _BARRIER.basis)
+    sooner = too_soon_after(past, use)
+    came = f"; {sooner[-1].name} came {on(sooner[-1].date, past)}" if sooner else ""
     return Finding(
         level=Level.NOTE,
         subject=UNKNOWN,
-        headline=f"nobody knows what was put down {on(use.date, past)}",
+        headline=(
+            f"nobody knows what was put down {on(use.date, past)}"
+            if use.name == UNKNOWN
+            else f"{use.name} is not in the shed: nothing is known of it"
+        ),
         why=(
             f"it is taken for what waits longest: seed waits until {on(seed, past)}, new grass for "
-            f"{_BARRIER.new_grass_mowings} mowings, anything else on weeds until {on(again, past)}"
+            f"{MOWINGS} mowings, anything else on weeds until {on(again, past)}{came}"
         ),
         do=f"ask who did it{' (a service keeps records)' if use.entry.by_service else ''}, and amend the entry with "
         "the product; its own label goes first",
         clears=f"the product's name, or {on(ends, past)}",
         clears_on=ends,
-        evidence=(use.entry.id,),
+        evidence=(use.entry.id, *(one.entry.id for one in sooner)),
         numbers=("seed", "stands-days"),
     )
 

@@ -4,9 +4,15 @@ from collections.abc import Mapping
 from datetime import date
 
 from journal.record.day import spoken
+from journal.record.kinds.treatment import UNKNOWN
 from journal.record.quantity import in_unit
 from journal.record.unit import Dimension, unit_for
 from journal.season.history import Past
+
+
+def called(product: str) -> str:
+    """`leaf-off`, or `an unknown product`."""
+    return "an unknown product" if product == UNKNOWN else product
 
 
 def on(day: date | int, past: Past) -> str:

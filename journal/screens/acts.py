@@ -7,6 +7,7 @@ from collections.abc import Callable
 
 from textual.app import SuspendNotSupported
 
+from journal.line.token import unconfirmed
 from journal.screens.answering import clearing_line
 from journal.screens.editor import NotEdited, command, edited, remark_of, with_remark
 from journal.screens.ink import BARE
@@ -59,7 +60,7 @@ class Acts(Looking):
             self.do_press("space")
             return
         shell.typed.amends = under.entry
-        shell.line.put(line)
+        shell.line.put(unconfirmed(line))
 
     def do_save(self, _: str) -> None:
         """Save what was read; a search takes what was found; a line found wanting stays."""
@@ -75,7 +76,7 @@ class Acts(Looking):
             return
         shell.word_help = False
         shell.failure = ""
-        shell.recall.add(reading.text)
+        shell.recall.add(unconfirmed(reading.text))
         amends, shell.typed.amends = shell.typed.amends, ""
         shell.line.put("")
         shell.saving += 1
@@ -212,4 +213,4 @@ class Acts(Looking):
         shell.view = shell.view.but(row=-1)
         shell.line.put("")
         shell.typed.amends = under.entry
-        shell.line.put(under.line)
+        shell.line.put(unconfirmed(under.line))

@@ -5,6 +5,7 @@ from collections.abc import Collection
 from datetime import date
 from heapq import nlargest
 
+from journal.line.token import unconfirmed
 from journal.record.entry import Entry
 from journal.record.kinds.setting import Setting
 from journal.season.history import History
@@ -40,5 +41,5 @@ def written_lines(history: History, count: int) -> list[str]:
     """The lines as they were typed, oldest first, of the last entries written down."""
     found: dict[str, str] = {}
     for track in history.tracks.values():
-        found.update((entry.id, entry.line) for entry in track.entries if entry.line)
+        found.update((entry.id, unconfirmed(entry.line)) for entry in track.entries if entry.line)
     return [found[id] for id in sorted(found)[-count:]]

@@ -122,6 +122,11 @@ class Seen(Generic[E]):
         """Those less than so many days old: today is day 0, so `within(7)` holds days 0 to 6."""
         return self.since(self.today - days + 1)
 
+    def days_between(self, first: int, last: int) -> int:
+        """On how many days from one to another, both included, there was any."""
+        days = self.track.once("distinct days", lambda: tuple(dict.fromkeys(self.track.days)))
+        return max(0, bisect_right(days, min(last, self.today)) - bisect_left(days, first))
+
     def last_where(self, test: Callable[[E], bool]) -> E | None:
         """The newest that passes, walking back."""
         for at in range(self.end - 1, -1, -1):

@@ -16,6 +16,7 @@ from journal.season.history import History
 from journal.standing import findings, preflight, standing
 from tests.rules.seasons import BEGINS, LAWNS, SPAN, entries, kept, lawns, numbered
 from tests.rules.soil_shed import SHED
+from tests.rules.treated import shed
 from tests.scenario import LAWN, book, later, lawn, weather
 
 few = settings(max_examples=8, derandomize=True)
@@ -35,6 +36,12 @@ EDGES = {
         "2026-06-01 treat leaf-off 3floz front", "2026-06-10 treat grub-end 3lb front",
         "2026-08-01 treat grub-end 3lb front",
         on=LAWNS["a labelled shed"],
+    ),
+    "killed, meant to be sown, and not sown": book(
+        "2026-05-01 treat bare-ground 2floz front", "2026-05-03 intend seed three-river 2026-05-06 front",
+        "2026-07-01 treat unknown front", "2026-07-10 treat leaf-off 1floz front", "2026-07-02 see flowering front",
+        "2026-08-01 treat bare-ground 2floz front", "2026-08-12 seed three-river 2lb front",
+        on=shed(),
     ),
     "after treatments, wet and dry, cut and walked on": book(
         "2026-04-20 treat spring-wall 3lb front", "2026-04-22 rain 0in", "2026-04-26 see traffic front",

@@ -18,7 +18,7 @@ FEEDS = ("starter", "fertilizer", "weed-and-feed", "lime", "iron", "supplement")
 )
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Feeding(Entry):
-    """A total for the zones named, or a rate. `setting` is the mark on the spreader."""
+    """A total for the zones named, or a rate. `setting` is the mark on the spreader, `temp` the air at the time."""
 
     product: str = product(FEEDS)
     amount_g: float | None = measure(Dimension.MASS, dose=True)
@@ -28,6 +28,7 @@ class Feeding(Entry):
     light: bool = mark("light")
     edge_kept: bool = mark("edge kept")
     setting: float | None = measure(Dimension.NUMBER, keyword="setting", high=1000)
+    temp_c: float | None = measure(Dimension.TEMPERATURE, keyword="temp", low=-60, high=60)
 
     @classmethod
     def settle(cls, values: dict[str, Any]) -> None:

@@ -72,13 +72,13 @@ def test_the_longest_wait_counts() -> None:
     assert "until 2 Aug" in _words("Protect", scene, 40)
 
 
-def test_a_spot_closes_only_itself_and_a_product_not_in_the_shed_is_named() -> None:
+def test_a_spot_closes_only_itself_and_a_product_not_in_the_shed_waits_as_an_unknown_one() -> None:
     spot = Treatment(date=date(2027, 5, 1), zones=("front",), product="dock-and-clover", spot=True)
     scene = _scene(spot, treat("2027-05-02", "some-bottle", 1, "front"))
-    assert _row("Protect", scene)[34:38] == "W?  "
+    assert _row("Protect", scene)[34:38] == "W?xx"
     assert "itself alone" in _words("Protect", scene, 34)
-    assert "not in the shed" in _words("Protect", scene, 35)
-    assert _now("Protect", scene).words == "seed open"
+    assert "seed waits to 28 Nov (210 days, default, label not entered)" in _words("Protect", scene, 35)
+    assert _now("Protect", scene).words == "no seed"
 
 
 def test_another_zone_is_another_matter() -> None:
