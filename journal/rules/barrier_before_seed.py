@@ -96,7 +96,7 @@ def _told(past: Past, residue: Residue, n: Numbers) -> Finding:
             f"{residue.product} {on(residue.entry.date, past)} keeps all seed from coming up, for "
             f"{days(residue.wait.days)} by {_by(residue, n)}"
         ),
-        do="sow nothing there before; where you mean to sow sooner, leave the barrier away",
+        do="sow nothing there before; where you mean to sow sooner, use no barrier",
         clears=on(min(ends, residue.over), past),
         clears_on=min(ends, residue.over),
         evidence=(residue.entry.id,),

@@ -2,11 +2,11 @@
 
 from datetime import date, timedelta
 
-from journal.facts.rounding import reaches
+from journal.facts.rounding import exceeds, reaches
 from journal.reckon.feed_water import FEED_WATER, fed_at, heaviest_day, watered_in
 from journal.reckon.feedings import FEEDINGS, FeedingDay
 from journal.reckon.uses import uses_in
-from journal.reckon.watering_in import watered_from
+from journal.reckon.watering_in import water_in, watered_from
 from journal.record.kinds.weather import Rain
 from journal.rules.declare import Finding, rule
 from journal.rules.feed_days import each_day_fed, fed_within, ids
@@ -77,9 +77,15 @@ def feed_wash(past: Past, n: Numbers) -> Finding | None:
     """Heavy rain or watering within a day of a feeding."""
     for feeding in fed_within(past, n.days("stands-days")):
         heaviest = heaviest_day(past, feeding, n.days("days"))
-        if heaviest is not None and reaches(heaviest[1], n["water"]):
+        if heaviest is not None and reaches(heaviest[1], n["water"]) and not _asked_for(past, feeding, heaviest[1]):
             return _washed(past, feeding, *heaviest, n)
     return None
+
+
+def _asked_for(past: Past, feeding: FeedingDay, water: float) -> bool:
+    """Whether a barrier or an insect product in it wants that much water to be taken into the soil."""
+    wanted = (water_in(use, past.lawn) for use in uses_in(past, feeding.entries))
+    return any(one is not None and not exceeds(water, one.depth_mm) for one in wanted)
 
 
 def _washed(past: Past, feeding: FeedingDay, day: int, water: float, n: Numbers) -> Finding:
@@ -96,7 +102,7 @@ def _washed(past: Past, feeding: FeedingDay, day: int, water: float, n: Numbers)
         do=(
             "log the time of both, like 7:00; next time feed when no heavy rain is forecast"
             if unsure
-            else "sweep up what lies on paving; next time feed when no heavy rain is forecast"
+            else "sweep up what lies on paving; next time water lightly, and feed when no heavy rain is forecast"
         ),
         clears=f"{days(n.days('stands-days'))} after, {on(clears_on, past)}",
         clears_on=clears_on,

@@ -21,9 +21,8 @@ def judged(rule: Rule, past: Past) -> tuple[tuple[Finding, Numbers], ...]:
     """What a rule finds on one day, with the numbers it read. A rule that is switched off finds harm only."""
     if not rule.awake(past):
         return ()
-    own = Past(past.history, past.zone, past.date, past.lawn, rule.watches)
     numbers = Numbers(rule.id, past.lawn)
-    return tuple((f, numbers) for f in found(rule, own, numbers))
+    return tuple((f, numbers) for f in found(rule, past.watching(rule.watches), numbers))
 
 
 def found(rule: Rule, past: Past, numbers: Numbers) -> tuple[Finding, ...]:
@@ -72,18 +71,30 @@ def rose(rule: Rule, past: Past, subject: str) -> date:
 
     Never before the first thing on file, or before the day from which on the book is kept.
     """
-    known = (past.history.set_up, past.history.oldest, past.history.kept_since)
-    begun = [day.toordinal() for day in known if day is not None]
-    floor = min([*begun, past.day])
+    flag, spells = (rule.id, past.zone, subject), past.history.spells
+    rose_on, stood_on = spells.get(flag, (past.day, past.day))
+    first = _first_day(rule, past, subject, range(rose_on + 1, stood_on + 2))
+    first = first or rose_on
+    if past.day >= stood_on:
+        spells[flag] = first, past.day
+    return date.fromordinal(first)
+
+
+def _first_day(rule: Rule, past: Past, subject: str, known: range) -> int:
+    """The same as an ordinal; 0 where the way back leads into days on which the flag is known to have stood."""
+    begun = (past.history.set_up, past.history.oldest, past.history.kept_since)
+    floor = min([*(day.toordinal() for day in begun if day is not None), past.day])
     places = sites(past.history, past.lawn.zone_names if rule.whole_lawn else (past.zone,))
     first = past.day
     while first > floor:
         low = max(floor, first - LOOK_BACK_DAYS)
         for day in reversed(turn_days(rule.id, rule.turns, places, low, first - 1)):
+            if first in known:
+                return 0
             if not _stands(rule, past.history, past.zone, day, subject):
-                return date.fromordinal(first)
+                return first
             first = day
-    return date.fromordinal(first)
+    return first
 
 
 def _stands(rule: Rule, history: History, zone: str, day: int, subject: str) -> bool:

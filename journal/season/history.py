@@ -41,6 +41,8 @@ class History:
     ground: Ground
     size: int
     _kept: dict[tuple[str, int], dict[Any, Any]] = field(default_factory=dict, compare=False, repr=False)
+    spells: dict[tuple[str, str, str], tuple[int, int]] = field(default_factory=dict, compare=False, repr=False)
+    """What was found of flags: (rule, zone, subject) -> the day on which one rose, and a day on which it still stood."""
 
     @classmethod
     def of(cls, entries: Iterable[Entry]) -> "History":
@@ -63,7 +65,7 @@ class History:
         for key in _keys(entry):
             tracks[key] = tracks.get(key, EMPTY).plus(entry)
         ground = self.ground.plus(entry) if isinstance(entry, Setting) else self.ground
-        return History(MappingProxyType(tracks), ground, self.size + 1)
+        return History(MappingProxyType(tracks), ground, self.size + 1, spells=self._spells_before(entry))
 
     def minus(self, entry: Entry) -> "History":
         """Without that entry."""
@@ -75,7 +77,14 @@ class History:
             else:
                 tracks.pop(key, None)
         ground = self.ground.minus(entry) if isinstance(entry, Setting) else self.ground
-        return History(MappingProxyType(tracks), ground, self.size - 1)
+        return History(MappingProxyType(tracks), ground, self.size - 1, spells=self._spells_before(entry))
+
+    def _spells_before(self, entry: Entry) -> dict[tuple[str, str, str], tuple[int, int]]:
+        """Those that are as they were: what is dated later than a day changes nothing on it. A setting may."""
+        if isinstance(entry, Setting):
+            return {}
+        last = entry.day - 1
+        return {flag: (rose, min(stood, last)) for flag, (rose, stood) in self.spells.items() if rose <= last}
 
     def kept(self, zone: str, day: int) -> dict[Any, Any]:
         """What was worked out before of one zone on one day, by the function that did it."""
@@ -96,7 +105,8 @@ class History:
 
     def on(self, zone: str, day: date, watches: frozenset[str] | None = None) -> "Past":
         """What that zone knew at the end of that day."""
-        return Past(self, zone, day, self.lawn(day), watches)
+        ordinal = day.toordinal()
+        return Past(self, zone, day, self.lawn(day), watches, ordinal, self.kept(zone, ordinal))
 
     @property
     def oldest(self) -> date | None:
@@ -168,26 +178,30 @@ def _keys(entry: Entry) -> tuple[Key, ...]:
 
 @dataclass(frozen=True, slots=True)
 class Past:
-    """History as seen from one zone at the end of one day. `watches` None means everything may be looked at."""
+    """History as seen from one zone at the end of one day. `watches` None means everything may be looked at.
+
+    `day` is the date as an ordinal, `memo` what was worked out before of the same zone and day.
+    """
 
     history: History
     zone: str
     date: date
     lawn: Lawn
-    watches: frozenset[str] | None = None
+    watches: frozenset[str] | None
+    day: int
+    memo: dict[Any, Any]
 
-    @property
-    def day(self) -> int:
-        """The date as an ordinal."""
-        return self.date.toordinal()
+    def watching(self, watches: frozenset[str]) -> "Past":
+        """The same, where only these kinds may be looked at."""
+        return Past(self.history, self.zone, self.date, self.lawn, watches, self.day, self.memo)
 
     def __getitem__(self, kind: type[E]) -> Seen[E]:
         """Entries of that kind that name this zone, up to this day."""
-        return self._seen(self.zone, kind)
+        return self._seen(kind, self.zone, kind)
 
     def lawnwide(self, kind: type[E]) -> Seen[E]:
         """Entries of that kind that name no zone, up to this day."""
-        return self._seen(LAWN, kind)
+        return self._seen((LAWN, kind), LAWN, kind)
 
     def kept_since(self, *kinds: type[Entry]) -> _Date | None:
         """From which day on entries of these kinds, not logged here, count as not done."""
@@ -195,10 +209,14 @@ class Past:
 
     def elsewhere(self, zone: str) -> "Past":
         """The same day seen from another zone, for what concerns the whole lawn."""
-        return Past(self.history, zone, self.date, self.lawn, self.watches)
+        memo = self.history.kept(zone, self.day)
+        return Past(self.history, zone, self.date, self.lawn, self.watches, self.day, memo)
 
-    def _seen(self, zone: str, kind: type[E]) -> Seen[E]:
+    def _seen(self, key: object, zone: str, kind: type[E]) -> Seen[E]:
         if self.watches is not None and kind.kind not in self.watches:
             raise NotWatched(f"{kind.kind} is not among the kinds declared: {', '.join(sorted(self.watches))}")
-        track = self.history.track(zone, kind)
-        return Seen(track, self.day, bisect_right(track.days, self.day))
+        found: Seen[E] | None = self.memo.get(key)
+        if found is None:
+            track = self.history.track(zone, kind)
+            found = self.memo[key] = Seen(track, self.day, bisect_right(track.days, self.day))
+        return found

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 from functools import wraps
-from typing import Any, TypeVar
+from typing import TypeVar
 
 from journal.season.history import Past
 
@@ -14,7 +14,7 @@ def remembered(work: Callable[[Past], R]) -> Callable[[Past], R]:
 
     @wraps(work)
     def once(past: Past) -> R:
-        kept: dict[Any, Any] = past.history.kept(past.zone, past.day)
+        kept = past.memo
         found = kept.get(work, kept)
         if found is kept:
             found = kept[work] = work(past)

@@ -246,6 +246,17 @@ def test_rain_before_the_feeding_washed_nothing_out() -> None:
     assert "log the time" in unsure.do
 
 
+BARRIER_IN_IT = (
+    'actives = ["2,4-d", "dicamba"]', 'actives = ["prodiamine"]\nform = "granule"\n[product.label]\nwater_in = "0.5 in"'
+)  # fmt: skip
+
+
+@pytest.mark.parametrize(("depth", "expected"), [("0.5in", ""), ("0.6in", "note")])
+def test_water_that_its_label_asks_for_washes_nothing_out(depth: str, expected: str) -> None:
+    diary = book("2026-04-20 feed green-gate 6lb front", f"2026-04-21 water {depth} front", on=lawn(BARRIER_IN_IT))
+    assert level(diary, "2026-04-21", "feed-wash") == expected
+
+
 # new grass
 
 

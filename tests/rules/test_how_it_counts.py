@@ -136,7 +136,7 @@ AS_LONG_AS_IT_HOLDS = {"mow-gap", "mow-first-late", "feed-overdue", "feed-year",
 def test_what_was_done_once_is_not_told_for_more_than_sixty_days(name: str) -> None:
     diary = book(*EVENTS[name], on=shed())
     told = [one for one in spells(diary, date(2027, 4, 9)) if one.rule not in AS_LONG_AS_IT_HOLDS]
-    assert len({one.rule for one in told}) > 3
+    assert len({one.rule for one in told}) >= 3
     for one in told:
         assert one.cleared is not None, one
         assert (one.cleared - one.rose).days <= 60, one
