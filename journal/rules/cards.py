@@ -5,6 +5,9 @@ from dataclasses import dataclass
 
 from journal.rules.flag import Flag
 
+FEEDING_HEADS = ("feed-closed", "feed-dormant", "feed-heat", "feed-too-soon", "feed-dose")
+"""What is wrong with the day of a feeding comes before how much it was."""
+
 
 @dataclass(frozen=True, slots=True)
 class Card:
@@ -27,7 +30,7 @@ def cards(flags: Iterable[Flag]) -> tuple[Card, ...]:
     heads: dict[str, Flag] = {}
     lines: dict[str, list[Flag]] = {}
     of_entry: dict[str, Flag] = {}
-    for flag in sorted(flags, key=lambda one: (-one.level.gravity, one.rose)):
+    for flag in sorted(flags, key=lambda one: (-one.level.gravity, one.rose, _rank(one))):
         head = next((of_entry[id] for id in flag.evidence if id in of_entry), None)
         if head is not None:
             lines[head.id].append(flag)
@@ -35,3 +38,8 @@ def cards(flags: Iterable[Flag]) -> tuple[Card, ...]:
         heads[flag.id], lines[flag.id] = flag, []
         of_entry |= {id: flag for id in flag.evidence if id not in of_entry}
     return tuple(Card(head, tuple(lines[id])) for id, head in heads.items())
+
+
+def _rank(flag: Flag) -> int:
+    """Of flags as grave and as old as each other, the one that goes deepest heads the card."""
+    return FEEDING_HEADS.index(flag.rule) if flag.rule in FEEDING_HEADS else len(FEEDING_HEADS)

@@ -1,11 +1,13 @@
 """Quick nitrogen on a hot day."""
 
-from datetime import timedelta
+from datetime import date, timedelta
 
 from journal.facts.rounding import exceeds, reaches
 from journal.reckon.feed_ground import high_on, is_hot
 from journal.reckon.feed_water import FEED_WATER, watered_in
 from journal.reckon.feedings import FeedingDay
+from journal.reckon.uses import uses_in
+from journal.reckon.watering_in import watered_from
 from journal.record.kinds.feeding import Feeding
 from journal.record.kinds.treatment import Treatment
 from journal.rules.declare import Finding, rule
@@ -28,11 +30,11 @@ from journal.season.water import water_days
 def feed_heat(past: Past, n: Numbers) -> Finding | None:
     """Quick nitrogen put down on a hot day."""
     found = [
-        (feeding, high, level)
+        (feeding, high, _saved(past, feeding, n))
         for feeding in fed_within(past, n.days("stands-days"))
-        if (high := _hot(past, feeding, n)) is not None and (level := _level(past, feeding, n)) is not None
+        if (high := _hot(past, feeding, n)) is not None
     ]
-    worst = max(found, key=lambda row: row[2].gravity, default=None)
+    worst = max(found, key=lambda row: not row[2], default=None)
     return None if worst is None else _finding(past, *worst, n)
 
 
@@ -48,29 +50,39 @@ def _hot(past: Past, feeding: FeedingDay, n: Numbers) -> float | None:
     return high if is_hot(past, high) else None
 
 
-def _level(past: Past, feeding: FeedingDay, n: Numbers) -> Level:
-    water = watered_in(past, feeding, feeding.day, feeding.day + 1)
+def _saved(past: Past, feeding: FeedingDay, n: Numbers) -> str:
+    """What keeps it from burning; '' where nothing does. A leaf-applied product in it has to dry first."""
+    water = watered_in(past, feeding, feeding.day, max(feeding.day + 1, _dry_from(past, feeding).toordinal()))
     if water is None or reaches(water, n["water"]):
-        return Level.NOTE
+        return "water followed"
     then = past.history.on(past.zone, feeding.date, past.watches)
     damp = in_seedbed(then) and bool(water_days(then, feeding.day - 1, feeding.day))
-    return Level.NOTE if damp else Level.LOSS
+    return "the seedbed was damp" if damp else ""
 
 
-def _finding(past: Past, feeding: FeedingDay, high: float, level: Level, n: Numbers) -> Finding:
+def _dry_from(past: Past, feeding: FeedingDay) -> date:
+    """The first day on which water may fall on it."""
+    return max((watered_from(use, past.lawn) for use in uses_in(past, feeding.entries)), default=feeding.date)
+
+
+def _finding(past: Past, feeding: FeedingDay, high: float, saved: str, n: Numbers) -> Finding:
     units = past.lawn.units
     soluble, limit = in_words(feeding.soluble_n_g_per_m2 or 0.0, "g/m2", units), in_words(n["high"], "C", units)
-    water = in_words(n["water"], "mm", units)
+    water, free = in_words(n["water"], "mm", units), _dry_from(past, feeding)
+    when = (
+        "at once, on the same day or the next"
+        if free <= feeding.date
+        else f"as soon as the leaves may get wet, {on(free, past)}"
+    )
     clears_on = feeding.date + timedelta(n.days("stands-days"))
-    saved = level is Level.NOTE
     return Finding(
-        level=level,
+        level=Level.NOTE if saved else Level.LOSS,
         headline=f"quick nitrogen at {in_words(high, 'C', units)}" + ("" if saved else ": it may burn"),
         why=(
             f"fed {on(feeding.date, past)}, {soluble} of nitrogen soluble; from {limit} on it may burn"
-            + ("; water followed, or the seedbed was damp" if saved else "")
+            + (f"; {saved}" if saved else "")
         ),
-        do="wait for cooler days next time" if saved else f"water {water} at once, on the same day or the next",
+        do="wait for cooler days next time" if saved else f"water {water} {when}",
         clears=f"{days(n.days('stands-days'))} after, {on(clears_on, past)}",
         clears_on=clears_on,
         evidence=ids(feeding),

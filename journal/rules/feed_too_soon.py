@@ -47,8 +47,8 @@ def _finding(past: Past, before: FeedingDay, feeding: FeedingDay, n: Numbers) ->
         level=Level.LOSS,
         headline=f"fed again after {days(gap)}, {days(least - gap)} too soon",
         why=(
-            f"fed {on(before.date, past)}{_brought(past, before)} and {on(feeding.date, past)}; after the first "
-            f"{days(least)} are left. Bulletins print 30 days for quick nitrogen, and two months and more for slow"
+            f"fed {on(before.date, past)}{_brought(past, before)} and {on(feeding.date, past)}; the first wants "
+            f"{days(least)} after it. Bulletins print 30 days for quick nitrogen, and two months and more for slow"
         ),
         do=f"water it in well, and feed nothing before {on(free, past)}",
         clears=f"{on(clears_on, past)}",

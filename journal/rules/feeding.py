@@ -38,7 +38,7 @@ from journal.rules.turns import Site, after, at, closed_days, each_year, fed_sin
 from journal.rules.words import days, on
 from journal.season.growth import FROZEN_DAYS, began
 from journal.season.history import Past
-from journal.season.local import most_n
+from journal.season.local import most_n, most_soluble_n
 from journal.season.stand import LAPSES_DAYS
 
 LONGEST_GAP = 370
@@ -139,11 +139,13 @@ def feed_overdue(past: Past, n: Numbers) -> Finding | None:
         n.days(due.number)
     last = due.last
     most = min(most_n(past.lawn, in_force(past.lawn, "feed-dose", "most")), nitrogen_left(past))
+    soluble = most_soluble_n(past.lawn, in_force(past.lawn, "feed-dose", "most-soluble"))
+    quick = f", {in_words(soluble, 'g/m2', past.lawn.units)} of it soluble" if soluble < most else ""
     return Finding(
         level=Level.LATE,
         headline=f"not fed for {days(past.day - last.day)}" if last else "no feeding on file",
         why=_why_by_months(past, due) if by_months else _why(past, due, n),
-        do=f"feed, at most {in_words(most, 'g/m2', past.lawn.units)} of nitrogen",
+        do=f"feed, at most {in_words(most, 'g/m2', past.lawn.units)} of nitrogen{quick}",
         clears="a feeding",
         evidence=tuple(entry.id for entry in last.entries) if last else (),
         numbers=(due.number,),

@@ -82,7 +82,11 @@ def test_whoever_feeds_on_the_day_the_step_opens_does_not_feed_too_soon(slow: in
         step = find(diary, on, "feed")
         if step is not None and step.state.value in ("open", "late") and step.line:
             assert at >= max(42, {0: 28, 20: 42, 60: 56, 85: 84}[slow])
-            assert {f.rule for f in judged(diary, on, step.line).raised} & {"feed-too-soon", "feed-dose", "feed-year"} == set()
+            assert {f.rule for f in judged(diary, on, step.line).raised} & {
+                "feed-too-soon",
+                "feed-dose",
+                "feed-year",
+            } == set()
             return
     raise AssertionError("it never opened")
 
@@ -99,7 +103,9 @@ def test_the_plan_feeds_a_year_within_its_cap_and_then_says_so() -> None:
 
 
 @pytest.mark.parametrize(("height", "changes"), [("3.75in", (FESCUE,)), ("4in", (FESCUE,)), ("4in", ())])
-def test_tall_fescue_and_a_summer_cut_are_right_at_four_inches(height: str, changes: tuple[tuple[str, str], ...]) -> None:
+def test_tall_fescue_and_a_summer_cut_are_right_at_four_inches(
+    height: str, changes: tuple[tuple[str, str], ...]
+) -> None:
     assert level(book(f"2026-07-05 mow {height} front", on=lawn(*changes)), "2026-07-05", "mow-height") == ""
 
 
@@ -145,7 +151,9 @@ def test_what_went_down_in_spring_is_said_afterwards_and_counts() -> None:
 def test_a_date_that_is_only_about_right_counts_from_its_latest_day() -> None:
     young = lawn(set_up="2026-07-15")
     about = book("2026-07-15 treat unknown by service front on ~4/15", on=young)
-    assert "seed-over-residue" in {flag.rule for flag in judged(about, "2026-09-05", "seed three-river 4lb front").raised}
+    assert "seed-over-residue" in {
+        flag.rule for flag in judged(about, "2026-09-05", "seed three-river 4lb front").raised
+    }
 
 
 def test_an_unanswered_question_after_spring_products_is_told_with_the_first_sowing() -> None:

@@ -134,7 +134,9 @@ def test_a_metric_book_reads_in_millimetres() -> None:
         assert flag is not None
         assert "mm" in flag.headline + flag.why
         for words in (flag.headline, flag.why, flag.do, flag.clears):
-            assert " in " not in words.replace(" in the", "").replace("in range", "").replace(" in that range", ""), words
+            assert " in " not in words.replace(" in the", "").replace("in range", "").replace(" in that range", ""), (
+                words
+            )
 
 
 # new grass
@@ -225,7 +227,10 @@ def test_a_resting_lawn_is_not_asked_for_a_cut_though_a_cut_does_not_end_the_res
         *weather("2026-06-01", 70, "85F 65F 0in"),
     )  # fmt: skip
     for at in range(40):
-        assert rules_raised(diary, later("2026-06-28", at)) & {"mow-gap", "water-deficit", "water-week", "feed-overdue"} == set()
+        assert (
+            rules_raised(diary, later("2026-06-28", at)) & {"mow-gap", "water-deficit", "water-week", "feed-overdue"}
+            == set()
+        )
 
 
 def test_the_first_cut_of_a_year_is_never_a_third_too_much_by_estimate() -> None:

@@ -56,7 +56,7 @@ def build(standing: Standing, view: View, size: Size) -> Paper:
         _welcome(paper, standing, room)
         return paper
     ruler = Ruler.fitting(standing.as_of, size.width)
-    draw_steps(paper, standing, ruler, named=not view.away, airy=size.height >= 30)
+    draw_steps(paper, standing, ruler, max(4, size.height // 4), named=not view.away, airy=size.height >= 30)
     if _treats(standing):
         paper.add((Span(" "), Span(one_row(standing.lawn.units), Ink.DIM)))
     draw_hidden_harm(paper, standing)

@@ -1,6 +1,6 @@
 """DO and NOT YET: the plan on one day ruler."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -13,6 +13,7 @@ from journal.screens.paper import Paper
 from journal.screens.picture import Ink, Row, Span, Target
 from journal.screens.rows import filled, left, middle, text, wrapped
 from journal.screens.today.ruler import BOUNDARY, Ruler, closed, reason
+from journal.screens.today.waiting import Wait, parted, waits
 from journal.standing import Standing
 
 WORDS = {State.LATE: "late", State.OPEN: "open", State.WAITING: "soon", State.MISSED: "miss", State.BARRED: "wait"}
@@ -72,26 +73,32 @@ def where(zones: tuple[str, ...], lawn: Lawn) -> str:
     return "all" if set(zones) >= set(lawn.zone_names) else ", ".join(zones)
 
 
-def draw_steps(paper: Paper, standing: Standing, ruler: Ruler, *, named: bool, airy: bool) -> None:
-    """Both groups, with the boundary running through them; `airy` parts them by a row."""
+def draw_steps(paper: Paper, standing: Standing, ruler: Ruler, room: int, *, named: bool, airy: bool) -> None:
+    """Both groups, with the boundary running through them; `airy` parts them by a row. `room` is for what waits."""
     steps = of_zone(standing.steps, paper.view.zone)
-    first, waiting = do(steps, standing.as_of), not_yet(steps, standing.as_of)
+    first, waiting = do(steps, standing.as_of), waits(not_yet(steps, standing.as_of), standing.lawn)
+    near, far = parted(waiting, standing.as_of, room)
     columns = Columns.fitting(
         paper.width,
         ruler,
-        (_what(step, standing.lawn) for step in (*first, *waiting)),
-        (*(_much(step, waits=False) for step in first), *(_much(step, waits=True) for step in waiting)),
+        (
+            *(_what(step, step.zones, standing.lawn) for step in first),
+            *(_what(wait.first, wait.zones, standing.lawn) for wait in near),
+        ),
+        (*(_much(step, shut=False) for step in first), *(_much(wait.first, shut=True) for wait in near)),
     )
     paper.heading(left("DO", 5), _headings(columns) + ruler.heading(named=named))
     for step in first:
-        _draw(paper, step, standing, ruler, columns)
+        _draw(paper, Wait((step,)), standing, ruler, columns)
     if not first:
         paper.add(_nothing("nothing is due", paper.width, ruler))
     if airy:
         paper.add((Span(" " * (paper.width - ruler.width)), *ruler.blank()))
     paper.heading(left("NOT YET", 7), (Span(" " * (paper.width - 8 - ruler.width)), *ruler.blank()))
-    for step in waiting:
-        _draw(paper, step, standing, ruler, columns)
+    for wait in near:
+        _draw(paper, wait, standing, ruler, columns)
+    if far:
+        _draw_far(paper, far, standing, ruler)
     if not waiting:
         paper.add(_nothing("nothing has to wait", paper.width, ruler))
 
@@ -107,38 +114,74 @@ def _nothing(words: str, width: int, ruler: Ruler) -> Row:
     return (Span(" "), Span(left(words, width - ruler.width - 1), Ink.DIM), *ruler.blank())
 
 
-def _draw(paper: Paper, step: Step, standing: Standing, ruler: Ruler, columns: Columns) -> None:
-    waits = closed(step, standing.as_of)
-    word = "wait" if waits else WORDS.get(step.state, "")
-    ink = Ink.BARRED if waits else INKS.get(step.state, Ink.PLAIN)
-    what = _what(step, standing.lawn)
-    why = _why(step, columns, waits=waits)
+def _draw(paper: Paper, wait: Wait, standing: Standing, ruler: Ruler, columns: Columns) -> None:
+    step = wait.first
+    shut = closed(step, standing.as_of)
+    word = "wait" if shut else WORDS.get(step.state, "")
+    ink = Ink.BARRED if shut else INKS.get(step.state, Ink.PLAIN)
+    what = _what(step, wait.zones, standing.lawn)
+    why = _why(step, columns, shut=shut)
     named = left(middle(what, columns.what), columns.what)
-    row = [Span(" "), Span(left(word, 5), ink), Span(named, Ink.PLAIN if waits else Ink.STRONG)]
+    row = [Span(" "), Span(left(word, 5), ink), Span(named, Ink.PLAIN if shut else Ink.STRONG)]
     row.append(Span(f" {left(why, columns.why)}"))
     if columns.much:
-        row.append(Span(f" {left(_much(step, waits=waits), columns.much)}"))
+        row.append(Span(f" {left(_much(step, shut=shut), columns.much)}"))
     row.append(Span(" "))
     row += ruler.row(step, standing.history, standing.lawn.units)
-    paper.stop(row, Target(0, line=step.line), details=lambda: _opened(step, standing.as_of, paper.width, ruler))
+    paper.stop(row, Target(0, line=step.line), details=lambda: _opened(wait, standing, paper.width, ruler))
 
 
-def _opened(step: Step, as_of: date, width: int, ruler: Ruler) -> list[Row]:
-    """The details, beside the boundary where there is room for both."""
+def _draw_far(paper: Paper, far: Sequence[Wait], standing: Standing, ruler: Ruler) -> None:
+    """What opens in a month or later, with its day: a row or two for all, each in full under Space."""
+    said = [f"{_what(wait.first, wait.zones, standing.lawn)} {_opens(wait.first, standing.as_of)}" for wait in far]
+    rows = joined(said, paper.width - 7)
+    more = [(Span("      "), Span(words, Ink.DIM)) for words in rows[1:]]
+    paper.stop(
+        (Span(" "), Span(left("then", 5), Ink.BARRED), Span(rows[0], Ink.DIM)),
+        Target(0),
+        details=lambda: [row for wait in far for row in _opened(wait, standing, paper.width, ruler, named=True)],
+        beneath=more,
+    )
+
+
+def joined(words: Sequence[str], width: int) -> list[str]:
+    """Put one behind the other, none broken over two rows unless it is longer than one."""
+    rows: list[str] = []
+    for one in words:
+        if rows and cell_len(rows[-1]) + 3 + cell_len(one) <= width:
+            rows[-1] += f" · {one}"
+        else:
+            rows.append(left(one, width).rstrip())
+    return rows
+
+
+def _opens(step: Step, as_of: date) -> str:
+    if step.earliest is None:
+        return ""
+    return short(step.earliest) + (f" {step.earliest.year}" if step.earliest.year != as_of.year else "")
+
+
+def _opened(wait: Wait, standing: Standing, width: int, ruler: Ruler, *, named: bool = False) -> list[Row]:
+    """The details of each step, beside the boundary where there is room for both; `named` with what it is."""
     room = width - ruler.width
-    if room < 56:
-        return _details(step, width, as_of)
-    return [(*filled(row, room), *ruler.blank()) for row in _details(step, room, as_of)]
+    wide = width if room < 56 else room
+    named = named or len(wait.steps) > 1
+    rows: list[Row] = []
+    for step in wait.steps:
+        if named:
+            rows.append((Span("      "), BOUNDARY, Span(f" {_what(step, step.zones, standing.lawn)}", Ink.STRONG)))
+        rows += _details(step, wide, standing.as_of)
+    return rows if wide == width else [(*filled(row, room), *ruler.blank()) for row in rows]
 
 
-def _what(step: Step, lawn: Lawn) -> str:
-    return f"{step.title or step.step} {where(step.zones, lawn)}".strip()
+def _what(step: Step, zones: tuple[str, ...], lawn: Lawn) -> str:
+    return f"{step.title or step.step} {where(zones, lawn)}".strip()
 
 
-def _why(step: Step, columns: Columns, *, waits: bool) -> str:
+def _why(step: Step, columns: Columns, *, shut: bool) -> str:
     """Half a sentence; how much goes with it where it has no column of its own and there is room."""
     much = bool(columns.much)
-    if waits:
+    if shut:
         words = reason(step) or step.why
         if not much and step.earliest is not None:
             return f"until {short(step.earliest)}: {words}" if words else f"until {short(step.earliest)}"
@@ -147,8 +190,8 @@ def _why(step: Step, columns: Columns, *, waits: bool) -> str:
     return step.why if much or (step.why and cell_len(both) > columns.why) else both
 
 
-def _much(step: Step, *, waits: bool) -> str:
-    if waits:
+def _much(step: Step, *, shut: bool) -> str:
+    if shut:
         return f"opens {short(step.earliest)}" if step.earliest is not None else "no day known yet"
     return step.amount
 
