@@ -45,7 +45,7 @@ def _binds(rules: LocalRules) -> str:
     return rules.binds if rules.binds is Binds.OWNERS else f"{rules.binds}: shown here, not held against a feeding"
 
 
-_SHOWN = "Distance from water and paving are shown here, not watched."
+_SHOWN = "Paving is shown here, not watched; distance from water is, on zones set up as near it."
 
 
 def _check(rules: LocalRules) -> str:

@@ -48,12 +48,12 @@ def _worn(past: Past) -> Offer | None:
     found = wear(past)
     if found is None or found.last is None:
         return None
-    if found.share >= 1 - 1e-9:
+    if found.share >= 1:
         return Offer(
             state=State.OPEN, earliest=found.last, title="sharpen blade", why=_since(past, found), verb="sharpen",
             whole_lawn=True,
         )  # fmt: skip
-    left = math.ceil((1 - found.share) * found.dates / found.share - 1e-9)
+    left = math.ceil((1 - found.share) * found.dates / found.share - 1e-6)
     if left > AHEAD_CUTS:
         return None
     due: date = found.last + timedelta(left * round(in_force(past.lawn, "mow-gap", "step-days")))
@@ -64,8 +64,6 @@ def _worn(past: Past) -> Offer | None:
 
 
 def _since(past: Past, found: Wear) -> str:
-    hours = f", {found.minutes / 60:.1f} h timed" if found.minutes else ""
-    cuts = f"{found.dates} cuts{hours}"
     if found.sharpened is None:
-        return f"{cuts}, no sharpening logged"
-    return f"{cuts} since it was sharpened {said(found.sharpened.date, past)}"
+        return f"{found.cuts}, no sharpening logged"
+    return f"{found.cuts} since it was sharpened {said(found.sharpened.date, past)}"

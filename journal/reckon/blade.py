@@ -2,6 +2,8 @@
 
 from dataclasses import dataclass
 from datetime import date, timedelta
+from heapq import merge
+from itertools import groupby
 
 from journal.reckon.threshold import in_force
 from journal.record.entry import Entry
@@ -12,21 +14,29 @@ from journal.season.history import LAWN, Past
 BLADE: tuple[type[Entry], ...] = (Mowing, Equipment)
 """What this file looks at."""
 
+_ROUNDING = 1e-9
+
 
 @dataclass(frozen=True, slots=True)
 class Wear:
     """Cuts since the blade was sharpened, or since the book was begun where that is later.
 
-    `dates` on which anything was mown, the `last` of them, `minutes` of those that say how long it took, `untimed`
-    those that don't, and `share` of what a blade bears: 1 or more is due.
+    `dates` on which anything was mown, the `last` of them, `minutes` of those that say how long it took, and `share`
+    of what a blade bears: 1 or more is due. What is cut beyond that is `more`, and not counted.
     """
 
     sharpened: Equipment | None
     last: date | None
     dates: int
     minutes: float
-    untimed: int
     share: float
+    more: bool
+
+    @property
+    def cuts(self) -> str:
+        """`8 cuts`, `12 cuts and more, 9.5 h of them timed`."""
+        timed = f", {self.minutes / 60:.1f} h of them timed" if self.minutes else ""
+        return f"{self.dates} cuts{' and more' if self.more else ''}{timed}"
 
 
 def sharpened(past: Past) -> Equipment | None:
@@ -45,21 +55,25 @@ def wear(past: Past) -> Wear | None:
     if since is None:
         return None
     first = since.toordinal() + (1 if last is not None and last.date == since else 0)
-    by_day: dict[int, dict[str, float | None]] = {}
-    for zone in past.lawn.zones:
-        if zone.mowing == "service":
-            continue
-        for mowing in past.elsewhere(zone.name)[Mowing].since(first):
-            if not mowing.by_service:
-                by_day.setdefault(mowing.day, {})[mowing.id] = mowing.minutes
-    minutes, untimed = 0.0, 0
-    for cuts in by_day.values():
-        timed = [cut for cut in cuts.values() if cut is not None]
-        minutes += sum(timed)
-        untimed += not timed
+    cuts = [past.elsewhere(zone.name)[Mowing].since(first) for zone in past.lawn.zones if zone.mowing != "service"]
     bears = in_force(past.lawn, "mow-blade", "minutes"), in_force(past.lawn, "mow-blade", "mowings")
-    newest = date.fromordinal(max(by_day)) if by_day else None
-    return Wear(last, newest, len(by_day), minutes, untimed, minutes / bears[0] + untimed / bears[1])
+    minutes, untimed, dates, share = 0.0, 0, 0, 0.0
+    newest: date | None = None
+    for day, mown in groupby(merge(*cuts, key=_day), key=_day):
+        timed = {one.id: one.minutes for one in mown if not one.by_service}
+        if not timed:
+            continue
+        if share >= 1:
+            last_cut = max(one[-1].date for one in cuts if one)
+            return Wear(last, last_cut, dates, minutes, share, more=True)
+        known = [spent for spent in timed.values() if spent is not None]
+        minutes, untimed, dates, newest = minutes + sum(known), untimed + (not known), dates + 1, date.fromordinal(day)
+        share = minutes / bears[0] + untimed / bears[1] + _ROUNDING
+    return Wear(last, newest, dates, minutes, share, more=False)
+
+
+def _day(mowing: Mowing) -> int:
+    return mowing.day
 
 
 def sharp_for(past: Past, day: date) -> bool:

@@ -6,6 +6,7 @@ counts for the interval, not for the dose.
 """
 
 import math
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
@@ -22,7 +23,7 @@ from journal.record.kinds.treatment import Treatment
 from journal.record.lawn import Lawn
 from journal.record.product import Product
 from journal.record.unit import Dimension
-from journal.season.history import History, Past
+from journal.season.history import NO_DAY, History, Past
 from journal.season.local import slow_enough, year_n
 from journal.season.stand import stand_mix
 
@@ -69,7 +70,17 @@ class _Portion:
 def feeding_days(past: Past, since: int) -> tuple[FeedingDay, ...]:
     """The feedings of this zone from that day (an ordinal) on, oldest first."""
     groups = _jobs(past, since)
-    return tuple(feeding for group in groups if (feeding := _feeding(group, past)) is not None)
+    return tuple(feeding for group in groups if (feeding := _known(group, past)) is not None)
+
+
+def _known(job: list[Entry], past: Past) -> FeedingDay | None:
+    """The same job is asked about over and over, on many days."""
+    always = past.history.kept(past.zone, NO_DAY)
+    key = "feeding", *(entry.id for entry in job)
+    if key not in always:
+        always[key] = _feeding(job, past)
+    found: FeedingDay | None = always[key]
+    return found
 
 
 def last_feeding(past: Past) -> FeedingDay | None:
@@ -181,9 +192,14 @@ def _allowed(product: Product, lawn: Lawn) -> bool:
 
 def _nitrogen_entries(past: Past, since: int) -> list[Entry]:
     """Entries that put nitrogen down on the zone or a good part of it, oldest first."""
-    found: list[Entry] = [*past[Feeding].since(since), *past[Treatment].since(since)]
-    found.sort(key=lambda entry: (entry.day, entry.id))
-    return [entry for entry in found if not is_spot(entry) and any(_with_nitrogen(entry, past))]
+    tracks = past[Feeding].track, past[Treatment].track
+    always = past.history.kept(past.zone, NO_DAY)
+    if "nitrogen" not in always:
+        found: list[Entry] = sorted((*tracks[0].entries, *tracks[1].entries), key=lambda one: (one.day, one.id))
+        bringing = [one for one in found if not is_spot(one) and any(_with_nitrogen(one, past))]
+        always["nitrogen"] = [one.day for one in bringing], bringing
+    days, entries = always["nitrogen"]
+    return list(entries[bisect_left(days, since) : bisect_right(days, past.day)])
 
 
 def _with_nitrogen(entry: Entry, past: Past) -> Iterator[bool]:

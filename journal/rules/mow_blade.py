@@ -48,17 +48,17 @@ def mow_blade(past: Past, n: Numbers) -> Finding | None:
 
 def _worn(past: Past, n: Numbers) -> Finding | None:
     found = wear(past)
-    if found is None or found.share < 1 - 1e-9:
+    if found is None or found.share < 1:
         return None
     n.stricter("minutes")
     n.stricter("mowings")
-    hours = found.minutes / 60
-    cut = f"{found.dates} cuts" if not found.minutes else f"{found.dates} cuts, {hours:.1f} h of them timed"
     since = f"sharpened {on(found.sharpened.date, past)}" if found.sharpened is not None else "none logged"
     return Finding(
         level=Level.NOTE,
         headline="the blade is due to be sharpened",
-        why=f"{cut} since then; {since}" if found.sharpened is not None else f"{cut} and no sharpening logged",
+        why=f"{found.cuts} since then; {since}"
+        if found.sharpened is not None
+        else f"{found.cuts} and no sharpening logged",
         do="sharpen it or put a new one in, and log `sharpen`; a dull blade tears the grass",
         clears="sharpening, or a new blade",
         evidence=(found.sharpened.id,) if found.sharpened is not None else (),

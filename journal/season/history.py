@@ -42,7 +42,7 @@ class History:
     size: int
     _kept: dict[tuple[str, int], dict[Any, Any]] = field(default_factory=dict, compare=False, repr=False)
     spells: dict[tuple[str, str, str], tuple[int, int]] = field(default_factory=dict, compare=False, repr=False)
-    """What was found of flags: (rule, zone, subject) -> the day on which one rose, and a day on which it still stood."""
+    """Of flags: (rule, zone, subject) -> the day on which one rose, and a day on which it still stood."""
 
     @classmethod
     def of(cls, entries: Iterable[Entry]) -> "History":

@@ -225,8 +225,8 @@ def settled_by(what: str) -> type[Entry]:
 def intentions(past: Past, what: str) -> tuple[Intention, ...]:
     """What is still meant to be done, the nearest first.
 
-    One lapses 14 days after its date, or once the thing was logged within 14 days either side of it (and not before
-    it was written down).
+    One lapses 14 days after its date, or once the thing was logged less than 14 days from it, on either side (and not
+    before it was written down).
     """
     kind = settled_by(what)
     done = [entry for entry in past[kind].within(4 * LAPSES_DAYS) if getattr(entry, "what", what) == what]
@@ -256,7 +256,7 @@ def _settled(one: Intention, target: date, done: list[Entry], today: date) -> bo
 
 
 def _done(one: Intention, target: date, done: list[Entry]) -> bool:
-    return any(entry.day >= one.day and abs((entry.date - target).days) <= LAPSES_DAYS for entry in done)
+    return any(entry.day >= one.day and abs((entry.date - target).days) < LAPSES_DAYS for entry in done)
 
 
 def flowering_open(past: Past) -> Sighting | None:

@@ -27,7 +27,7 @@ def test_it_is_told_three_cuts_ahead() -> None:
 
 def test_hours_count_where_they_are_kept() -> None:
     step = the(kept(*cuts(8, "mow 3in 80min front")), later("2026-04-20", 50), "sharpen")
-    assert (step.state, step.why) == (State.OPEN, "8 cuts, 10.7 h timed, no sharpening logged")
+    assert (step.state, step.why) == (State.OPEN, "8 cuts, 10.7 h of them timed, no sharpening logged")
 
 
 def test_two_weeks_before_the_first_cut_of_new_grass() -> None:

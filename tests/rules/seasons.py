@@ -149,6 +149,10 @@ _MADE = (
         Intention, zones=_zones, what=st.just("seed"), product=st.sampled_from((*SEEDS, "")), ahead=_days,
         ahead_as=st.just("target"),
     ),
+    _made(
+        Intention, zones=_zones, what=st.just("feed"), product=st.sampled_from((*FEEDS, "")), ahead=_days,
+        ahead_as=st.just("target"),
+    ),
     _made(Cultivation, zones=_zones, what=st.sampled_from(["dethatch", "aerate", "rake"])),
     _made(Stock, product=st.sampled_from((*SEEDS, "pond-ridge", "oat-hill")), size_g=st.sampled_from([None, 4000.0])),
     _made(Photo, zones=_zones, file=st.just("a.jpg"), point=st.sampled_from(["", "gate", "roof"])),
@@ -156,7 +160,7 @@ _MADE = (
 
 _spells = st.tuples(
     st.integers(0, SPAN - 60), st.integers(3, 60),
-    st.sampled_from([(4.0, -2.0), (14.0, 8.0), (20.0, 8.0), (33.0, 20.0)]),
+    st.sampled_from([(-1.0, -8.0), (4.0, -2.0), (14.0, 8.0), (20.0, 8.0), (33.0, 20.0)]),
     st.sampled_from([None, 0.0, 4.0]),
 )  # fmt: skip
 
@@ -172,7 +176,10 @@ _OWN = (
     "dormant-thirst ask-days 11", "dormant-thirst ask-stands 3",
     "mow-height stands-days 9", "mow-height late-days 33", "mow-height before-seeding-days 12",
     "feed-overdue days 40", "feed-overdue days-15 50", "feed-overdue seeded-days 20", "feed-overdue late-days 50",
-    "feed-too-soon days 60", "seedbed-dry days 11", "seedbed-dry days-bluegrass 40", "seedbed-dry once-from-day 5",
+    "feed-too-soon days 60", "feed-too-soon stands-days 20", "feed-too-soon light-to-day 33",
+    "feed-dormant note-days 5", "feed-dormant stands-days 9", "feed-heat high 75F", "feed-heat stands-days 5",
+    "feed-water-in days 4", "feed-water-in stands-days 9", "feed-wash days 2", "feed-wash stands-days 7",
+    "seedling-feed late-day 30", "seedling-feed to-day 90", "feed-closed frozen-mean 38F", "seedbed-dry days 11", "seedbed-dry days-bluegrass 40", "seedbed-dry once-from-day 5",
     "seedbed-dry waterings 3", "starter-missing from-day 3", "starter-missing to-day 40",
     "starter-missing before-days 12", "starter-wrong before-days 20", "starter-wrong to-day 11",
     *OWN_SEED,

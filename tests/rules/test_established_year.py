@@ -41,7 +41,8 @@ def test_weeks_of_cuts_cycle_and_soak_a_split_barrier_grubs_in_july_and_weeds_in
         "2026-04-20 treat leaf-off spot rtu front 10:00 wind 5mph temp 62F",
     ]  # fmt: skip
     labels = {
-        "spring-wall": 'repeat = "60 d"\nmax_per_year = 2\nto_seed = "210 d"\nafter_seed = "4 mowings"\nwater_in = "0.5 in"\n'
+        "spring-wall": 'repeat = "60 d"\nmax_per_year = 2\nto_seed = "210 d"\nafter_seed = "4 mowings"\n'
+        'water_in = "0.5 in"\n'
         'reentry = "dry"',
         "grub-off": 'repeat = "90 d"\nmax_per_year = 1\nto_seed = "0 d"\nafter_seed = "4 mowings"\nwater_in = "0.5 in"',
     }

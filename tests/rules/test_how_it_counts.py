@@ -8,6 +8,10 @@ from datetime import date
 import pytest
 
 from journal.facts.house import number
+from journal.record.entry import Entry
+from journal.record.kinds.feeding import Feeding
+from journal.record.kinds.mowing import Mowing
+from journal.record.kinds.treatment import Treatment
 from journal.season.history import History
 from journal.spells import End, spells
 from tests.rules.treated import alone, shed
@@ -115,18 +119,34 @@ def test_the_running_day_of_a_seedbed_is_not_judged() -> None:
 
 EVENTS = {
     "once": (
-        "2026-04-15 treat spring-wall 3lb front", "2026-04-20 treat leaf-off 1floz front wind 20mph",
-        "2026-04-21 rain 0.6in", "2026-04-22 mow 1in bag front", "2026-04-25 feed oat-hill 9lb front",
-        "2026-05-01 seed stone-wall 30lb front", "2026-05-02 feed pond-ridge 8lb front", "2026-05-03 see traffic front",
-        "2026-05-05 treat grub-off 3lb front", "2026-05-05 see flowering front", "2026-05-06 treat bare-ground 1floz front",
+        "2026-04-15 treat spring-wall 3lb front",
+        "2026-04-20 treat leaf-off 1floz front wind 20mph",
+        "2026-04-21 rain 0.6in",
+        "2026-04-22 mow 1in bag front",
+        "2026-04-25 feed oat-hill 9lb front",
+        "2026-05-01 seed stone-wall 30lb front",
+        "2026-05-02 feed pond-ridge 8lb front",
+        "2026-05-03 see traffic front",
+        "2026-05-05 treat grub-off 3lb front",
+        "2026-05-05 see flowering front",
+        "2026-05-06 treat bare-ground 1floz front",
         "2026-05-07 treat unknown by service front",
     ),
-    "late": ("2026-10-20 seed three-river 20lb front", "2026-10-21 feed pond-ridge 12lb front", "2026-10-25 mow 1in front"),
-    "seen": (
-        "2026-06-01 see grubs front", "2026-06-01 see crabgrass front", "2026-06-01 see dandelion front",
-        "2026-06-01 see sick front", "2026-06-01 see exposure front", "2026-06-01 see frozen front", "2026-06-02 rain 0in",
+    "late": (
+        "2026-10-20 seed three-river 20lb front",
+        "2026-10-21 feed pond-ridge 12lb front",
+        "2026-10-25 mow 1in front",
     ),
-}  # fmt: skip
+    "seen": (
+        "2026-06-01 see grubs front",
+        "2026-06-01 see crabgrass front",
+        "2026-06-01 see dandelion front",
+        "2026-06-01 see sick front",
+        "2026-06-01 see exposure front",
+        "2026-06-01 see frozen front",
+        "2026-06-02 rain 0in",
+    ),
+}
 AS_LONG_AS_IT_HOLDS = {"mow-gap", "mow-first-late", "feed-overdue", "feed-year", "water-unlogged"}
 
 
@@ -141,18 +161,19 @@ def test_what_was_done_once_is_not_told_for_more_than_sixty_days(name: str) -> N
 
 
 @pytest.mark.parametrize(
-    ("rule", "line", "better"),
+    ("rule", "kind", "line", "better"),
     [
-        ("mow-too-low", "mow 1in front", "mow 3in front"), ("feed-dose", "feed pond-ridge 5lb front", "feed pond-ridge 2lb front"),
-        ("treat-windy", "treat leaf-off 1floz front wind 20mph", "treat leaf-off 1floz front wind 5mph"),
+        ("mow-too-low", Mowing, "mow 1in front", "mow 3in front"),
+        ("feed-dose", Feeding, "feed pond-ridge 5lb front", "feed pond-ridge 2lb front"),
+        ("treat-windy", Treatment, "treat leaf-off 1floz front wind 20mph", "treat leaf-off 1floz front wind 5mph"),
     ],
-)  # fmt: skip
-def test_a_strike_or_an_amended_line_clears_at_once(rule: str, line: str, better: str) -> None:
-    empty = shed()
-    bad = book(f"2026-06-10 {line}", on=empty)
+)
+def test_a_strike_or_an_amended_line_clears_at_once(rule: str, kind: type[Entry], line: str, better: str) -> None:
+    bad = book(f"2026-06-10 {line}", on=shed())
     assert level(bad, "2026-06-10", rule) != ""
-    assert level(empty, "2026-06-10", rule) == ""
-    assert level(book(f"2026-06-10 {better}", on=empty), "2026-06-10", rule) == ""
+    struck = bad.minus(bad.track("front", kind).entries[-1])
+    assert level(struck, "2026-06-10", rule) == ""
+    assert level(typed(struck, f"2026-06-10 {better}"), "2026-06-10", rule) == ""
 
 
 def test_what_is_late_lapses_when_growth_ends() -> None:

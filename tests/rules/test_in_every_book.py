@@ -127,6 +127,19 @@ EDGES = {
         "2026-08-25 seed quick-rye 9lb front", "2026-08-27 water 5min front", "2026-09-03 treat leaf-off 2floz front",
         *weather("2026-08-25", 40, "80F 62F 0in"),
     ),
+    "fed too often, in heat, in frost and in the wet": book(
+        "2026-01-20 see frozen front", "2026-01-25 feed pond-ridge 2lb/k front", "2026-03-28 feed slow-oak 3lb/k front",
+        "2026-04-30 feed oat-hill 3lb/k front", "2026-05-01 rain 1in", "2026-05-20 feed pond-ridge 3lb/k front",
+        *weather("2026-06-20", 6, "88F 70F 0in"), "2026-06-21 feed pond-ridge 3lb/k front",
+        "2026-06-26 rain 0.4in since 2026-06-20", "2026-09-01 intend feed pond-ridge 2026-11-20 front",
+        *weather("2026-11-20", 12, "30F 20F 0in"), "2026-11-26 feed pond-ridge 2lb/k front",
+        on=lawn(('name = "North Lane"', 'name = "North Lane"\nlocal_closed = ["11-16", "03-01"]')),
+    ),
+    "new grass that is not fed, and cold and hot days": book(
+        "2026-04-12 feed slow-oak 4lb/k front", "2026-04-20 seed three-river 9lb front",
+        "2026-05-05 feed oat-hill 3lb/k front", *weather("2026-06-05", 3, "88F 60F 0in"),
+        *weather("2026-06-12", 1, "86F 60F 0in"), "2026-06-20 see dormant front", "2026-06-24 see green front",
+    ),
     "closed days in the weeks of the starter": book(
         "2026-08-20 seed three-river 9lb front",
         on=lawn(('name = "North Lane"', 'name = "North Lane"\nlocal_closed = ["09-05", "09-07"]')),

@@ -135,8 +135,8 @@ def test_intentions_stand_until_done_or_two_weeks_late() -> None:
     assert standing(meant, "2026-08-01") == 1
     assert standing(meant, "2026-09-18") == 1
     assert standing(meant, "2026-09-19") == 0
-    assert standing(book("2026-08-22 seed three-river 9lb front", on=meant), "2026-08-22") == 0
-    assert standing(book("2026-08-21 seed three-river 9lb front", on=meant), "2026-08-21") == 1
+    assert standing(book("2026-08-23 seed three-river 9lb front", on=meant), "2026-08-23") == 0
+    assert standing(book("2026-08-22 seed three-river 9lb front", on=meant), "2026-08-22") == 1
     assert standing(book("2026-09-04 seed three-river 9lb back", on=meant), "2026-09-04") == 1
     assert len(intentions(front(meant, "2026-08-10"), "aerate")) == 0
     again = book("2026-08-30 seed three-river 9lb front", "2026-08-31 intend seed three-river 2026-09-10 front")

@@ -13,12 +13,20 @@ from journal.record.entry import Entry
 from journal.rules.declare import RULES
 from journal.rules.judge import judged
 from journal.season.history import History
+from journal.standing import preflight
 from tests.plan.garden import history
 from tests.plan.renovation import diary
 from tests.rules.seasons import BEGINS, LAWNS, SPAN, entries, kept, lawns, numbered
-from tests.scenario import book, later, lawn, weather
+from tests.scenario import book, draft, later, lawn, weather
 
-STEPS = {"feed-overdue": ("feed",), "mow-gap": ("mow", "first-mow")}
+STEPS = {
+    "feed-overdue": ("feed",),
+    "starter-missing": ("starter",),
+    "seedling-feed": ("seedling-feed",),
+    "mow-gap": ("mow", "first-mow"),
+}
+FED_WRONG = ("feed-closed", "feed-dormant", "feed-heat", "feed-too-soon", "feed-dose")
+"""What obeying a flag of feeding may never raise."""
 TO_DO = (State.OPEN, State.LATE)
 
 DRY = lawn(("irrigated = true", "irrigated = false"))
@@ -41,6 +49,15 @@ SEASONS = {
         "2026-06-04 seed three-river 9lb front",
     ),
     "an early spring": book(*weather("2026-03-01", 70, "64F 44F 0in"), "2026-03-25 mow 3in front"),
+    "sown in August and not fed": book(
+        "2026-08-03 feed slow-oak 3lb/k front", "2026-08-20 seed three-river 9lb front",
+        *weather("2026-08-30", 8, "88F 66F 0in"), *weather("2026-10-05", 3, "86F 60F 0in"),
+        "2026-10-10 see frozen front", "2026-10-13 see thawed front",
+    ),
+    "sown in spring, one wrong feeding": book(
+        "2026-04-15 seed three-river 9lb front", "2026-04-18 feed pond-ridge 2lb/k front",
+        *weather("2026-04-22", 6, "34F 22F 0in"), "2026-05-04 feed oat-hill 3lb/k front",
+    ),
     "sown late, an early spring": book(
         "2026-09-28 seed three-river 9lb front", *weather("2027-03-01", 70, "64F 44F 0in")
     ),
@@ -64,6 +81,31 @@ def _shut(rule: str, zone: str, plan: tuple[Step, ...]) -> str | None:
     if any(step.state in TO_DO for step in mine):
         return None
     return "; ".join(f"{step.step} {step.state} {step.waits_for}" for step in mine)
+
+
+def _blamed(book: History, on: date) -> list[str]:
+    """What would be said of the lines by which the flags of feeding are obeyed."""
+    zones = book.lawn(on).zone_names
+    wanted = {rule for rule in STEPS if rule != "mow-gap" for zone in zones if judged(RULES[rule], book.on(zone, on))}
+    found = []
+    for step in steps(book, on) if wanted else ():
+        if step.line and step.state is State.LATE and any(step.step in STEPS[rule] for rule in wanted):
+            flags = preflight(book, draft(book, f"{on} {step.line}"), on).raised
+            found += [f"{on} {step.line}: {flag.rule} {flag.level}" for flag in flags if flag.rule in FED_WRONG]
+    return found
+
+
+@pytest.mark.parametrize("name", SEASONS)
+def test_obeying_a_flag_of_feeding_raises_no_other(name: str) -> None:
+    assert [word for ahead in range(0, 520, 2) for word in _blamed(SEASONS[name], later("2026-03-01", ahead))] == []
+
+
+@settings(max_examples=12, derandomize=True)
+@given(lawns, entries(), st.integers(0, 10))
+def test_nor_in_any_book(name: str, made: list[Entry], start: int) -> None:
+    any_book = kept(name, numbered(made))
+    days = range(start, SPAN + 90, 11)
+    assert [word for ahead in days for word in _blamed(any_book, BEGINS + timedelta(ahead))] == []
 
 
 @pytest.mark.parametrize("name", SEASONS)
