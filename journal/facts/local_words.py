@@ -45,7 +45,7 @@ def _binds(rules: LocalRules) -> str:
     return rules.binds if rules.binds is Binds.OWNERS else f"{rules.binds}: shown here, not held against a feeding"
 
 
-_SHOWN = "Paving is shown here, not watched; distance from water is, on zones set up as near it."
+_SHOWN = "Distance from water is watched on zones set up as near it; paving is shown here, not watched."
 
 
 def _check(rules: LocalRules) -> str:

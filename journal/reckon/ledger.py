@@ -3,7 +3,7 @@
 The calendar year is what laws count by; from sowing to sowing is what the grass counts by.
 """
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date, timedelta
 
 from journal.facts.citation import Basis, Known
@@ -101,7 +101,7 @@ def ledger(history: History, year: int, as_of: date) -> Ledger:
 def _zone(history: History, name: str, first: date, last: date, as_of: date) -> ZoneLedger:
     """A gauge read in January tells of December too: rain is summed as it is known today."""
     then = history.on(name, last)
-    known, zone = replace(then, date=max(as_of, last)), then.lawn.zone(name)
+    known, zone = then.history.on(then.zone, max(as_of, last)), then.lawn.zone(name)
     seasons = [(since, to) for since, to in _seasons(then) if to is None or to >= first]
     got = gathered(known, min([first, *(since for since, _ in seasons)]), last)
     return ZoneLedger(

@@ -11,6 +11,7 @@ from journal.screens.picture import Ink, Row, Span
 from journal.screens.rows import left, wrapped
 from journal.screens.today.ruler import BOUNDARY
 from journal.screens.today.steps import short
+from journal.season.history import LAWN
 from journal.standing import Standing
 
 
@@ -80,7 +81,7 @@ def _meant(flag: Flag) -> tuple[str, ...]:
 
 def hidden_by(flag: Flag, standing: Standing) -> Hiding | None:
     """The entry that keeps it out of sight; of several zones, that of the first."""
-    past = standing.history.on(flag.zones[0], standing.as_of)
+    past = standing.history.on(flag.zones[0] if flag.zones else LAWN, standing.as_of)
     return hiding(flag.rule, flag.subject, flag.level, past)
 
 

@@ -29,6 +29,10 @@ def test_sown_in_good_time_it_is_cut_in_the_same_autumn() -> None:
     assert (str(cut.earliest), cut.state) == ("2026-10-04", State.WAITING)
 
 
+APART = {"barrier", "broadleaf", "knock-back", "soil-test", "photo", "last-mow"}
+"""Steps with a season of their own, whenever it was sown."""
+
+
 @pytest.mark.parametrize("month", range(12))
 def test_no_step_of_a_sowing_was_due_before_it_or_is_late_before_it_opens(month: int) -> None:
     days = [later("2026-01-03", 5 * at) for at in range(73)]
@@ -36,7 +40,7 @@ def test_no_step_of_a_sowing_was_due_before_it_or_is_late_before_it_opens(month:
         diary = book(sown(on))
         for ahead in (0, 3, 8, 15, 22, 29, 43, 57, 71, 100, 150, 200, 260, 330):
             for step in steps(diary, later(on, ahead)):
-                if step.zones != ("front",):
+                if step.zones != ("front",) or step.step in APART:
                     continue
                 said = f"sown {on}, {ahead} days on: {step}"
                 assert step.latest is None or step.latest >= on, said

@@ -133,10 +133,10 @@ PLAIN = f"{later(SOWN, 1)} feed pond-ridge 5lb front"
 
 
 def test_plain_nitrogen_serves_where_overseeding_is_no_reason_for_phosphorus() -> None:
-    assert level(book(SEED, PLAIN, on=named("us-ny")), later(SOWN, 9), "starter-missing") == ""
-    assert level(book(f"{SEED} new", PLAIN, on=named("us-ny")), later(SOWN, 9), "starter-missing") == "late"
-    assert level(book(SEED, PLAIN, on=named("us-md")), later(SOWN, 9), "starter-missing") == "late"
-    assert level(book(SEED, PLAIN, on=named("us-il")), later(SOWN, 9), "starter-missing") == "late"
+    assert level(book(SEED, PLAIN, on=named("us-ny")), later(SOWN, 20), "starter-missing") == ""
+    assert level(book(f"{SEED} new", PLAIN, on=named("us-ny")), later(SOWN, 20), "starter-missing") == "late"
+    assert level(book(SEED, PLAIN, on=named("us-md")), later(SOWN, 20), "starter-missing") == "late"
+    assert level(book(SEED, PLAIN, on=named("us-il")), later(SOWN, 20), "starter-missing") == "late"
 
 
 @pytest.mark.parametrize(("tested", "says"), [("2025-04-01", "late"), ("2025-02-01", "")])
@@ -144,7 +144,7 @@ def test_a_soil_test_that_shows_the_need_is_a_reason_for_18_months_in_vermont(te
     diary = book(f"{tested} soil p low", SEED, PLAIN, on=lawn(
         toml=LAWN.replace('name = "North Lane"', 'name = "North Lane"\nlocal_rules = "us-vt"'), set_up="2025-01-01"
     ))  # fmt: skip
-    assert level(diary, later(SOWN, 9), "starter-missing") == says
+    assert level(diary, later(SOWN, 20), "starter-missing") == says
 
 
 def test_a_name_that_comes_close_is_suggested_and_what_is_built_in_is_listed() -> None:

@@ -276,9 +276,6 @@ def test_frozen_ground_until_it_thaws(between: tuple[str, ...], found: bool) -> 
     assert level(late, "2026-12-15", "feed-closed") == ""
 
 
-# rain
-
-
 def test_the_gauge_of_the_zone_beats_the_weather_and_is_not_added() -> None:
     seed = (f"{SOWN} seed three-river 9lb front", f"{SOWN} water 0.1in front", f"{SOWN} water 0.1in front")
     wet = book(*seed, "2026-09-07 weather 70F 50F 0.3in")

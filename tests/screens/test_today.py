@@ -96,7 +96,7 @@ def test_the_zone_table_marks_what_is_wrong() -> None:
 def test_with_room_flags_stand_in_words() -> None:
     rows = page(PretendSession().standing(TODAY), 120, 33)
     assert " FLAGS" in rows
-    assert any("mow-gap" in row and "clears with a mowing" in row for row in rows)
+    assert any("mow-gap" in row and "11 days since the last mowing" in row for row in rows)
 
 
 def test_with_less_room_the_last_entries_shrink_and_the_rest_is_a_key_away() -> None:

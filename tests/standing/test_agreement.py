@@ -50,7 +50,7 @@ SEASONS = {
     ),
     "an early spring": book(*weather("2026-03-01", 70, "64F 44F 0in"), "2026-03-25 mow 3in front"),
     "sown in August and not fed": book(
-        "2026-08-03 feed slow-oak 3lb/k front", "2026-08-20 seed three-river 9lb front",
+        "2026-08-03 feed pond-ridge 3lb/k front", "2026-08-20 seed three-river 9lb front",
         *weather("2026-08-30", 8, "88F 66F 0in"), *weather("2026-10-05", 3, "86F 60F 0in"),
         "2026-10-10 see frozen front", "2026-10-13 see thawed front",
     ),
