@@ -37,6 +37,8 @@ _BEGINNINGS: Mapping[str, str] = MappingProxyType(
         "label": "labels and the weather for spraying",
         "treat": "labels and the weather for spraying",
         "not-for-lawns": "labels and the weather for spraying",
+        "exposure": "people, pets, bees and open water",
+        "sign": "people, pets, bees and open water",
     }
 )
 """Where a rule without a number belongs."""
