@@ -80,6 +80,8 @@ def parser() -> argparse.ArgumentParser:
     due = _command(commands, "due", "what to do, and what not yet")
     due.add_argument("--as-of", type=a_day, metavar="DATE", help="judge this date instead of today")
     due.add_argument("--within", type=int, default=14, metavar="DAYS", help="also what opens so soon (14)")
+    plan = _command(commands, "plan", "every step of the season, done and ahead")
+    plan.add_argument("--as-of", type=a_day, metavar="DATE", help="judge this date instead of today")
     ledger = _command(commands, "ledger", "nitrogen, seed, water and money, zone by zone")
     ledger.add_argument("year", nargs="?", type=a_year, metavar="YEAR", help="of this year (the running one)")
     _command(

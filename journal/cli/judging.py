@@ -7,7 +7,10 @@ from typing import Any
 from journal.cli.out import DONE, STANDS, UNUSABLE, show, show_json, trouble
 from journal.facts.safety import one_row
 from journal.line.caution import line_shows_safety, show_safety
+from journal.plan.step import Step
 from journal.plan.steps import due as due_steps
+from journal.reckon.protection import PROTECTED
+from journal.record.kinds.treatment import Treatment
 from journal.record.lawn import Lawn
 from journal.record.refusal import nearest
 from journal.reports.flag_history import spell_json, spell_text, spells_total
@@ -15,6 +18,7 @@ from journal.reports.shape import flag_json, step_json
 from journal.reports.text import flag_text, step_text, table
 from journal.rules.cards import cards
 from journal.rules.catalogue import listing
+from journal.rules.declare import RULES
 from journal.rules.flag import Level
 from journal.rules.numbers import YOURS
 from journal.session.session import Session
@@ -75,8 +79,17 @@ def _past_flags(session: Session, given: Namespace) -> int:
         return DONE
     for spell in found:
         show(spell_text(spell, until) + "\n")
+    lawn = session.history.lawn(until)
+    if any(Treatment.kind in RULES[spell.rule].watches for spell in found) and _treated(session, lawn):
+        show(one_row(lawn.units))
     show(spells_total(found, until, since))
     return DONE
+
+
+def _treated(session: Session, lawn: Lawn) -> bool:
+    """Whether the book tells of anything put down against weeds, insects or disease."""
+    tracks = (session.history.track(zone, kind) for zone in lawn.zone_names for kind in PROTECTED)
+    return any(show_safety(track.entries, lawn) for track in tracks)
 
 
 def _has_zone(lawn: Lawn, zone: str | None) -> bool:
@@ -94,16 +107,26 @@ def due(session: Session, given: Namespace) -> int:
     if not 0 <= given.within <= FURTHEST:
         return trouble(f"--within takes a number of days from 0 to {FURTHEST}.")
     found = due_steps(session.standing(as_of).steps, as_of, given.within)
+    return _told(session, found, as_of, given, f"Nothing is due within {given.within} days of {as_of.isoformat()}.")
+
+
+def plan(session: Session, given: Namespace) -> int:
+    """Every step, done, missed and far ahead too."""
+    as_of = given.as_of or session.today
+    return _told(session, session.standing(as_of).steps, as_of, given, "Nothing is planned.")
+
+
+def _told(session: Session, found: tuple[Step, ...], as_of: date, given: Namespace, nothing: str) -> int:
     if given.json:
         show_json({"as_of": as_of.isoformat(), "steps": [step_json(step) for step in found]})
-    else:
-        for step in found:
-            show(step_text(step, as_of))
-        lawn = session.history.lawn(as_of)
-        if any(line_shows_safety(step.line, lawn) for step in found):
-            show(one_row(lawn.units))
-        if not found:
-            show(f"Nothing is due within {given.within} days of {as_of.isoformat()}.")
+        return DONE
+    for step in found:
+        show(step_text(step, as_of))
+    lawn = session.history.lawn(as_of)
+    if any(line_shows_safety(step.line, lawn) for step in found):
+        show(one_row(lawn.units))
+    if not found:
+        show(nothing)
     return DONE
 
 

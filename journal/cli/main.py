@@ -32,6 +32,7 @@ COMMANDS = {
     "list": "recording.listing",
     "flags": "judging.flags",
     "due": "judging.due",
+    "plan": "judging.plan",
     "rules": "judging.rules",
     "ledger": "ledger.ledger",
     "import-weather": "weather.import_weather",

@@ -14,7 +14,9 @@ def _said(lawn: Run, *words: str) -> int:
     return found.out.count(SHORT)
 
 
-@pytest.mark.parametrize("words", [("list",), ("flags",), ("ledger",), ("list", "--kind", "treatment")])
+@pytest.mark.parametrize(
+    "words", [("list",), ("flags",), ("flags", "--history"), ("ledger",), ("list", "--kind", "treatment")]
+)
 def test_a_treatment_that_is_told_of_brings_the_safety_words_once(lawn: Run, words: tuple[str, ...]) -> None:
     assert _said(lawn, *words) == 0
     assert _said(lawn, *BEFORE) == 1
