@@ -3,6 +3,7 @@
 from datetime import date, timedelta
 
 from journal.plan.declare import step
+from journal.plan.measure import height
 from journal.plan.offer import Offer
 from journal.plan.seed import seed
 from journal.plan.stage import STAGE, new_stand, said
@@ -13,7 +14,7 @@ from journal.record.day import MonthDay
 from journal.record.kinds.cultivation import Cultivation
 from journal.record.kinds.intention import Intention
 from journal.record.kinds.soil import SoilTest
-from journal.season.growth import in_season, northern_day, season
+from journal.season.growth import in_season, month_here, northern_day, season
 from journal.season.history import Past
 from journal.season.stand import intentions
 
@@ -22,6 +23,9 @@ BEFORE_DAYS = 7
 
 PASSES = 3
 """2 to 4 are printed before overseeding: K-State Horticulture Newsletter, Fall Lawn Seeding Tips, 2016."""
+
+LOW_CUT_MM = 38.1
+"""1 to 1.5 in are printed: K-State Extension, Renovating fescue lawns, Chanute Tribune; Nebraska has 2.5 to 3."""
 
 HEAT = MonthDay(6, 1), MonthDay(8, 31)
 """No cores in summer heat: Univ. of Idaho Extension, Thatch Removal/Management, 2012. Maryland's calendar has them from
@@ -60,9 +64,9 @@ def aerate(past: Past) -> Offer | None:
         best=(opens, day),
         latest=day if past.date <= aimed else sowing.latest,
         title="rake" if rake else "aerate",
-        why=_why(past, day, rake=rake, dormant=bool(sowing.tail)),
+        why=_why(past, day, rake=rake, dormant=bool(sowing.tail), held=waits and opens > day - timedelta(BEFORE_DAYS)),
         waits_for=f"opens {said(opens, past)}" if waits else "",
-        amount=_RAKE if rake else _CORES,
+        amount=(_low_cut(past, sowing) if not sowing.tail else "") + (_RAKE if rake else _CORES),
         verb="rake" if rake else f"aerate {PASSES}x",
         meant=plans[0].target if plans else None,
     )
@@ -77,15 +81,21 @@ def _opens(past: Past, day: date) -> date:
     return in_season(past.lawn, window, HEAT[1].shifted(1))
 
 
+def _low_cut(past: Past, sowing: Offer) -> str:
+    """Only before a sowing that is meant: a low cut for nothing would be one too low."""
+    return f"cut low before, to about {height(LOW_CUT_MM, past.lawn)}; " if sowing.meant is not None else ""
+
+
 def _too_hot(past: Past, day: date) -> bool:
     return HEAT[0] <= northern_day(past.lawn, day) <= HEAT[1]
 
 
-def _why(past: Past, day: date, *, rake: bool, dormant: bool) -> str:
+def _why(past: Past, day: date, *, rake: bool, dormant: bool, held: bool) -> str:
     text = "for the sowing" if day == past.date else f"for the sowing of {said(day, past)}, 0 to {BEFORE_DAYS} d before"
-    if not rake:
-        return text
-    return f"{text}; no cores while nothing grows" if dormant else f"{text}; no cores from June to August"
+    if dormant:
+        return f"{text}; no cores while nothing grows"
+    hot = (month_here(past.lawn, month) for month in ("June", "August"))
+    return f"{text}; no cores from {' to '.join(hot)}" if rake or held else text
 
 
 def _done(past: Past, opened: Cultivation | None) -> Offer | None:

@@ -6,7 +6,7 @@ from journal.plan.declare import step
 from journal.plan.offer import Offer
 from journal.plan.stage import said
 from journal.plan.step import State
-from journal.plan.weed_product import line, product_for, tail
+from journal.plan.weed_product import line, product_for, tail, water_after, young
 from journal.reckon.barrier import annual_weed_seen, barrier_age, barriers, spring_seed
 from journal.reckon.barrier_window import BarrierWindow, barrier_window, counts_from, degree_days, spring_of
 from journal.reckon.new_grass import NEW_GRASS, old_enough_on, wait_for
@@ -108,8 +108,8 @@ def _offer(past: Past, window: BarrierWindow, product: Product | None) -> Offer:
         best=(max(opens, best[0]), best[1]),
         latest=max(opens, window.closes),
         why=f"{_told_by(past, window)}; no seed after it before {keeps_out}",
-        waits_for=_waits_for(past, window, old) if waits else "",
-        amount=amount,
+        waits_for=_waits_for(past, window, product, old) if waits else "",
+        amount="; ".join(filter(None, (amount, water_after(past, product) if product and verb else ""))),
         verb=verb,
         tail=tail(past) if verb else "",
         spread=spread,
@@ -127,9 +127,9 @@ def _told_by(past: Past, window: BarrierWindow) -> str:
     return f"{warmth:.0f} degree days (F) over 32 F since {since}; over at {most:.0f}"
 
 
-def _waits_for(past: Past, window: BarrierWindow, old: date | None) -> str:
+def _waits_for(past: Past, window: BarrierWindow, product: Product | None, old: date | None) -> str:
     if old is not None and old > window.opens:
-        return f"new grass: from {said(old, past)}"
+        return young(past, product, old) if product else f"new grass: from {said(old, past)}"
     if window.by_weather:
         return f"{in_force(past.lawn, 'barrier-past', 'from'):.0f} degree days, about {said(window.opens, past)}"
     return f"opens about {said(window.opens, past)}"

@@ -50,7 +50,7 @@ def _worn(past: Past) -> Offer | None:
         return None
     if found.share >= 1:
         return Offer(
-            state=State.OPEN, earliest=found.last, title="sharpen blade", why=_since(past, found), verb="sharpen",
+            state=State.OPEN, earliest=found.worn, title="sharpen blade", why=_since(past, found), verb="sharpen",
             whole_lawn=True,
         )  # fmt: skip
     left = math.ceil((1 - found.share) * found.dates / found.share - 1e-6)
@@ -59,7 +59,7 @@ def _worn(past: Past) -> Offer | None:
     due: date = found.last + timedelta(left * round(in_force(past.lawn, "mow-gap", "step-days")))
     return Offer(
         state=State.WAITING, earliest=max(due, past.date), title="sharpen blade", why=_since(past, found),
-        waits_for=f"{left} more cut{'s' if left > 1 else ''}",
+        waits_for=f"{left} more cut{'s' if left > 1 else ''}", whole_lawn=True,
     )  # fmt: skip
 
 

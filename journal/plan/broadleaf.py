@@ -7,12 +7,13 @@ from journal.plan.declare import step
 from journal.plan.offer import Offer
 from journal.plan.stage import said
 from journal.plan.step import State
-from journal.plan.weed_product import held, line, product_for, tail
+from journal.plan.weed_product import held, line, product_for, tail, water_after
 from journal.reckon.broadleaf import broadleaf_age, broadleaf_season, broadleaf_seen, treated_since
 from journal.reckon.new_grass import NEW_GRASS, old_enough_on
 from journal.reckon.residue import wait_before_seed
 from journal.reckon.threshold import in_force
 from journal.record.day import MonthDay
+from journal.record.kinds.watering import Schedule
 from journal.record.product import Product
 from journal.season.growth import Window, in_season
 from journal.season.history import Past
@@ -23,7 +24,7 @@ BEST_TO = MonthDay(10, 31)
 """Mid-September to late October: Purdue Univ. Turfgrass Science, 2013."""
 
 
-@step("broadleaf", watches=NEW_GRASS)
+@step("broadleaf", watches=(*NEW_GRASS, Schedule))
 def broadleaf(past: Past) -> Offer | None:
     """In autumn the weed carries it to the root; new grass has to be old enough."""
     found = broadleaf_season(past)
@@ -55,8 +56,10 @@ def _missed(past: Past, window: Window, opens: date, why: str) -> Offer | None:
 def _offer(past: Past, window: Window, opens: date, why: str) -> Offer:
     product = product_for(past, ("weed",))
     verb, spread, amount = line(past, product) if product else ("", None, "a broadleaf product, none in the shed")
-    best = (opens, max(opens, min(window[1], in_season(past.lawn, window, BEST_TO))))
+    amount = "; ".join(filter(None, (amount, water_after(past, product) if product and verb else "")))
     state, earliest, waits_for = _when(past, window, opens, product)
+    first = max(opens, earliest or opens)
+    best = (first, max(first, min(window[1], in_season(past.lawn, window, BEST_TO))))
     return Offer(
         state=state, earliest=earliest, best=best, latest=window[1], why=why, waits_for=waits_for,
         amount=amount, verb=verb if state is not State.BARRED else "", tail=tail(past) if verb else "",

@@ -48,7 +48,7 @@ def _mown_enough(past: Past, stand: NewStand, left: int) -> date:
     last = mowings[-1] if mowings else stand.on_day(COUNTS_FROM_DAY)
     done = last + timedelta(EVERY_DAYS * left)
     window = season(past.lawn, past.date)
-    if not left or window is None or window[0] <= past.date:
+    if not left or window is None or window[0] <= last:
         return done
     first = window[0] + timedelta(round(in_force(past.lawn, "mow-gap", "first-days")))
     return max(done, first + timedelta(EVERY_DAYS * (left - 1)))

@@ -6,7 +6,7 @@ from datetime import date, timedelta
 from journal.facts.feeding import GRACE_DAYS
 from journal.facts.rounding import reaches
 from journal.plan.declare import step
-from journal.plan.feed_dose import dose
+from journal.plan.feed_dose import WATER_IN, dose
 from journal.plan.measure import nitrogen
 from journal.plan.offer import Offer
 from journal.plan.seed import seed
@@ -109,7 +109,7 @@ def _dosed(past: Past, offer: Offer, opens: date, window: Window) -> Offer:
         return replace(offer, amount=wanted.lacking)
     if wanted.spread is None:
         return replace(offer, amount=f"{nitrogen(wanted.n_g_per_m2, past.lawn)}: no fertilizer in the shed")
-    return replace(offer, spread=wanted.spread, verb=f"feed {wanted.spread.product.name}")
+    return replace(offer, spread=wanted.spread, verb=f"feed {wanted.spread.product.name}", amount=WATER_IN)
 
 
 def _next_year(past: Past, due: FeedDue, window: Window) -> Offer:

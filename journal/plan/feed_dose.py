@@ -36,6 +36,9 @@ T = TypeVar("T")
 
 _NOTHING = 1e-9
 
+WATER_IN = "water it in, or feed before rain"
+"""What is said with every dose: within two days, by the rule that looks for the water."""
+
 
 @dataclass(frozen=True, slots=True)
 class FeedDose:

@@ -8,10 +8,11 @@ from journal.plan.declare import step
 from journal.plan.offer import Offer
 from journal.plan.stage import said
 from journal.plan.step import State
-from journal.plan.weed_product import held, line, product_for, tail
+from journal.plan.weed_product import held, line, product_for, tail, water_after
 from journal.reckon.broadleaf import treated_since
 from journal.reckon.new_grass import NEW_GRASS
 from journal.reckon.residue import wait_before_seed
+from journal.record.kinds.watering import Schedule
 from journal.record.product import Product
 from journal.season.history import Past
 from journal.season.stand import intentions, mix_of, stand_mix, weed_seen
@@ -24,7 +25,7 @@ COUNTS_DAYS = 56
 """A weed product so long before the last day was the knock-back: judgment."""
 
 
-@step("knock-back", watches=NEW_GRASS)
+@step("knock-back", watches=(*NEW_GRASS, Schedule))
 def knock_back(past: Past) -> Offer | None:
     """A weed product so early that its wait is over on the day meant for the seed."""
     seen = weed_seen(past)
@@ -43,6 +44,7 @@ def knock_back(past: Past) -> Offer | None:
             state=State.MISSED, earliest=opens, latest=latest, why=f"{why}: it had to be by {said(latest, past)}"
         )
     verb, spread, amount = line(past, product) if product else ("", None, "a weed product, none in the shed")
+    amount = "; ".join(filter(None, (amount, water_after(past, product) if product and verb else "")))
     state, earliest, waits_for = _when(past, product, opens, latest)
     barred = state is State.BARRED
     return Offer(

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from journal.plan.measure import mass, mass_rate, rounded_mass
 from journal.plan.offer import Offer, Spread
-from journal.plan.step import Step
+from journal.plan.step import Step, urgency
 from journal.reckon.near_water import wants_edge
 from journal.record.lawn import Lawn
 
@@ -15,7 +15,17 @@ def merged(name: str, offers: Iterable[tuple[str, Offer]], lawn: Lawn) -> tuple[
     together: dict[Offer, list[str]] = {}
     for zone, offer in offers:
         together.setdefault(_edged(offer, zone, lawn), []).append(zone)
-    return tuple(_step(name, tuple(zones), offer, lawn) for offer, zones in together.items())
+    return tuple(_step(name, tuple(zones), offer, lawn) for offer, zones in _once(together).items())
+
+
+def _once(together: dict[Offer, list[str]]) -> dict[Offer, list[str]]:
+    """What is done once for the whole lawn is told once: as the zone that is pressed most has it."""
+    once = [offer for offer in together if offer.whole_lawn]
+    if len(once) < 2:
+        return together
+    first = min(once, key=lambda offer: urgency(offer.state, offer.latest, offer.earliest))
+    zones = [zone for offer in once for zone in together[offer]]
+    return {offer: own for offer, own in together.items() if not offer.whole_lawn} | {first: zones}
 
 
 def _edged(offer: Offer, zone: str, lawn: Lawn) -> Offer:

@@ -100,7 +100,7 @@ def _weekly(past: Past, start: date, window: Window) -> Offer | None:
     wet = dry_spell_ended(past)
     latest = latest if wet is None else max(latest, wet + timedelta(AFTER_DRY_DAYS))
     latest = latest if past.date > latest else min(latest, end)
-    first = due.mown is None and due.green is None
+    first = (due.mown is None and due.green is None) or _long_grown(past, due)
     held = cut_from(past)
     opens = due.opens if held is None else max(due.opens, held[0])
     latest = max(latest, opens)
@@ -116,6 +116,11 @@ def _weekly(past: Past, start: date, window: Window) -> Offer | None:
         amount=offer.amount,
         verb=offer.verb,
     )
+
+
+def _long_grown(past: Past, due: CutDue) -> bool:
+    """Whether the last cut is so long ago that nobody knows how tall it stands by now."""
+    return due.mown is not None and past.day - due.mown.day > in_force(past.lawn, "mow-one-third", "most-gap")
 
 
 def _coming_down(past: Past, due: CutDue) -> CutDue:

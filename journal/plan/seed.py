@@ -22,7 +22,7 @@ from journal.reckon.threshold import in_force
 from journal.record.kinds.intention import Intention
 from journal.record.kinds.soil import SoilTest
 from journal.record.product import Product
-from journal.season.growth import in_season, season, season_before
+from journal.season.growth import in_season, month_here, season, season_before
 from journal.season.history import Past
 from journal.season.stand import grass_mix, intentions, mix_of, sown
 
@@ -138,7 +138,8 @@ def _state(past: Past, w: _Season, residue: Residue | None) -> tuple[State, str]
 def _why(past: Past, meant: Intention | None, w: _Season, state: State) -> str:
     last = f"last day {said(w.latest, past)}"
     if state is State.MISSED:
-        return f"too little growth left since {said(w.latest, past)}: wait for the dormant time or next August"
+        august = month_here(past.lawn, "August")
+        return f"too little growth left since {said(w.latest, past)}: wait for the dormant time or next {august}"
     text = f"best to {said(w.best[1], past)}, {last}" if past.date <= w.best[1] else f"the best days are over, {last}"
     if meant is not None and meant.target is not None:
         if meant.target > w.latest:

@@ -5,7 +5,7 @@ from datetime import timedelta
 
 from journal.plan.declare import step
 from journal.plan.feed_barred import barred
-from journal.plan.feed_dose import Ceiling, brought, ceilings, phosphorus_unasked, too_quick
+from journal.plan.feed_dose import WATER_IN, Ceiling, brought, ceilings, phosphorus_unasked, too_quick
 from journal.plan.measure import nitrogen
 from journal.plan.offer import Offer
 from journal.plan.stage import STAGE, NewStand, new_stand, said, sown_said
@@ -40,9 +40,11 @@ def seedling(past: Past) -> Offer | None:
         return replace(offer, waits_for=f"growth ends {said(due.growth_ends, past)}: {SPRING}")
     waits = _waits_for(past, due)
     latest = min(max(best, due.opens), due.last, due.useful)
+    late = not waits and due.late(past.date)
     offer = replace(
         offer,
-        state=State.WAITING if waits else State.LATE if due.late(past.date) else State.OPEN,
+        state=State.WAITING if waits else State.LATE if late else State.OPEN,
+        why=f"{offer.why}; of use to {said(min(due.last, due.useful), past)}" if late else offer.why,
         earliest=due.opens,
         best=(due.opens, latest),
         latest=latest,
@@ -63,7 +65,8 @@ def _missed(past: Past, stand: NewStand, due: SeedlingFeed) -> Offer | None:
         return None
     return Offer(
         state=State.MISSED, earliest=due.opens if due.fits else None, latest=until if due.fits else None,
-        why=f"not fed by {said(until, past)}: {SPRING}", title="light feed",
+        why=f"{f'not fed by {said(until, past)}' if due.fits else 'no day for it before growth ends'}: {SPRING}",
+        title="light feed",
     )  # fmt: skip
 
 
@@ -91,4 +94,4 @@ def _dosed(past: Past, offer: Offer) -> Offer:
     found = brought(past, product, wanted, gentle, *ceilings(past, product))
     if found.spread is None:
         return replace(offer, amount=found.lacking)
-    return replace(offer, spread=found.spread, verb=f"feed {product.name}")
+    return replace(offer, spread=found.spread, verb=f"feed {product.name}", amount=WATER_IN)

@@ -17,6 +17,8 @@ from journal.season.stand import intentions
 BEFORE_DAYS = 42
 """Six weeks before sowing: the laboratory's answer is there, and lime has begun to work. Judgment."""
 EARLY_DAYS = 70
+ANSWER_DAYS = 14
+"""Nearer to the sowing than that the laboratory's answer comes too late for it: judgment."""
 _HOW = "log what the laboratory finds, like soil ph 6.1 p low k 95ppm"
 
 
@@ -33,7 +35,8 @@ def soil_test(past: Past) -> Offer | None:
     newest = newest_test(past)
     opens = ends if newest else past.kept_since(SoilTest) or ends
     target = next((one.target for one in intentions(past, "seed") if one.target), None)
-    if target is not None and (newest is None or ends <= target):
+    near = target is not None and past.date > target - timedelta(ANSWER_DAYS)
+    if target is not None and not near and (newest is None or ends <= target):
         return _before_sowing(past, newest, opens, target)
     why = f"tested {said(newest.date, past)}; again after three years" if newest else "no soil test on file"
     if past.date < opens:

@@ -16,6 +16,14 @@ class State(StrEnum):
     BARRED = "barred"
 
 
+_ORDER = (State.LATE, State.OPEN, State.WAITING, State.BARRED, State.MISSED, State.DONE)
+
+
+def urgency(state: State, latest: date | None, earliest: date | None) -> tuple[int, date]:
+    """What comes first in the plan: by state, then by the last day, or by the first where there is no last."""
+    return _ORDER.index(state), latest or earliest or date.max
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Step:
     """Something to do, when, how much, and the line that logs it.

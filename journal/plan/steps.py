@@ -22,7 +22,7 @@ from journal.plan.seedling_feed import seedling
 from journal.plan.sign import sign
 from journal.plan.soil_test import soil_test
 from journal.plan.starter import starter
-from journal.plan.step import State, Step
+from journal.plan.step import State, Step, urgency
 from journal.plan.water import damp, damp_spot
 from journal.season.history import History
 
@@ -32,8 +32,6 @@ PLAN: tuple[Declared, ...] = (
     barrier, broadleaf, sign, photo,
 )  # fmt: skip
 """Every step, in the order of a renovation."""
-
-_ORDER = (State.LATE, State.OPEN, State.WAITING, State.BARRED, State.MISSED, State.DONE)
 
 
 def steps(history: History, as_of: date) -> tuple[Step, ...]:
@@ -47,11 +45,7 @@ def steps(history: History, as_of: date) -> tuple[Step, ...]:
             if (offer := declared.find(history.on(zone, as_of, declared.watches))) is not None
         ]
         found += merged(declared.name, offers, lawn)
-    return tuple(sorted(found, key=_urgency))
-
-
-def _urgency(step: Step) -> tuple[int, date]:
-    return _ORDER.index(step.state), step.latest or step.earliest or date.max
+    return tuple(sorted(found, key=lambda step: urgency(step.state, step.latest, step.earliest)))
 
 
 def due(steps: tuple[Step, ...], as_of: date, within_days: int) -> tuple[Step, ...]:

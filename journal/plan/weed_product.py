@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from journal.facts.injuries import injured
+from journal.plan.measure import depth
 from journal.plan.offer import Spread
 from journal.plan.stage import said
 from journal.reckon.label_uses import active_names, free_again
@@ -12,7 +13,9 @@ from journal.reckon.label_year import free_of_count
 from journal.reckon.near_a_cut import label_wait_days
 from journal.reckon.new_grass import old_enough_on, wait_for
 from journal.reckon.unknown import free_of_unknown
-from journal.reckon.uses import actives_of, uses
+from journal.reckon.uses import Use, actives_of, uses
+from journal.reckon.watering_in import rain_free_hours, water_in
+from journal.record.dose import Dose
 from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.treatment import Treatment
 from journal.record.lawn import Lawn
@@ -21,9 +24,12 @@ from journal.record.quantity import in_unit, plain
 from journal.record.unit import Dimension, unit_for
 from journal.season.growth import dormant_open
 from journal.season.history import Past
-from journal.season.stand import stand_mix
+from journal.season.hours import days_of
+from journal.season.stand import COUNTS_FROM_DAY, stand_mix
+from journal.season.water import schedules_on
 
 YEAR = 365
+TIMER_DAYS = 14
 OF_ROOTS = ("dicamba", "triclopyr")
 """Actives that trees take up: Univ. of Delaware Cooperative Extension, Herbicide Damage to Trees, 2008."""
 
@@ -57,19 +63,21 @@ def fits_zone(past: Past, product: Product) -> bool:
 
 def held(past: Past, product: Product) -> Hold | None:
     """What keeps it back today, the longest: grass too young, used lately or often enough, mown lately, at rest."""
-    finds = (_too_young, _too_soon, _after_unknown, _enough, _mown, _at_rest)
+    finds = (_too_young, _too_soon, _after_unknown, _enough, _mown, _at_rest, _timer)
     holds = [hold for find in finds if (hold := find(past, product))]
     return max(holds, key=lambda hold: hold.until or date.max, default=None)
 
 
 def _too_young(past: Past, product: Product) -> Hold | None:
     old = old_enough_on(past, wait_for(product))
-    return Hold(old, f"new grass: {product.name} from {said(old, past)} and {_cuts(product)}") if old else None
+    return Hold(old, young(past, product, old)) if old else None
 
 
-def _cuts(product: Product) -> str:
+def young(past: Past, product: Product, old: date) -> str:
+    """What is said of grass that is old enough for it from that day on; how soon it is mown nobody knows."""
     count = wait_for(product).mowings
-    return f"{count} mowing{'' if count == 1 else 's'} from day 21" if count else "not before"
+    cuts = f"about {said(old, past)}, after {count} mowing{'' if count == 1 else 's'} from day {COUNTS_FROM_DAY}"
+    return f"new grass: {product.name} from {cuts if count else said(old, past)}"
 
 
 def _too_soon(past: Past, product: Product) -> Hold | None:
@@ -117,6 +125,21 @@ def _at_rest(past: Past, product: Product) -> Hold | None:
     return Hold(None, "the grass is at rest: once it is green")
 
 
+def _timer(past: Past, product: Product) -> Hold | None:
+    """The timer that would wash it off; a timer that leaves no day free in two weeks has to be turned off."""
+    hours = rain_free_hours(_used(past, product), past.lawn)
+    if not hours:
+        return None
+    runs = {day for day in range(past.day, past.day + TIMER_DAYS) if schedules_on(past, day)}
+    last = days_of(hours)
+    free = (day for day in range(past.day, past.day + TIMER_DAYS - last) if runs.isdisjoint(range(day, day + last + 1)))
+    day = next(free, past.day)
+    if day == past.day:
+        return None
+    over = date.fromordinal(day)
+    return Hold(over, f"the timer runs, and {product.name} has to stay dry: from {said(over, past)}, or with it off")
+
+
 def line(past: Past, product: Product) -> tuple[str, Spread | None, str]:
     """The words of the line before the zones, what is spread, and the amount in words, at the label's low rate.
 
@@ -131,6 +154,21 @@ def line(past: Past, product: Product) -> tuple[str, Spread | None, str]:
     low, high = (volume_rate(value, past.lawn, " ") for value in (rate.low, rate.high))
     words = f"{product.name} at {low}" + (f" to {high}" if high != low else "") + ", by its label"
     return f"treat {product.name} {volume_rate(rate.low, past.lawn)}", None, words
+
+
+def water_after(past: Past, product: Product) -> str:
+    """`then water 0.5 in` for what works in the soil, `then dry for 24 h` for what works on the leaf, else ''."""
+    use = _used(past, product)
+    hours, wanted = rain_free_hours(use, past.lawn), water_in(use, past.lawn)
+    words = f"then dry for {hours:g} h" if hours else ""
+    then = f"then water {depth(wanted.depth_mm, past.lawn)}" if wanted is not None else ""
+    return ", ".join(filter(None, (words, then)))
+
+
+def _used(past: Past, product: Product) -> Use:
+    """The product as it would be put down today."""
+    put = Treatment(date=past.date, zones=(past.zone,), product=product.name)
+    return Use(product.name, product, product.kind, Dose(product.name), put)
 
 
 def volume_rate(ml_per_m2: float, lawn: Lawn, gap: str = "") -> str:

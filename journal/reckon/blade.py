@@ -22,7 +22,8 @@ class Wear:
     """Cuts since the blade was sharpened, or since the book was begun where that is later.
 
     `dates` on which anything was mown, the `last` of them, `minutes` of those that say how long it took, and `share`
-    of what a blade bears: 1 or more is due. What is cut beyond that is `more`, and not counted.
+    of what a blade bears: 1 or more is due, since the cut of the day `worn`. What is cut beyond that is `more`, and
+    not counted.
     """
 
     sharpened: Equipment | None
@@ -31,6 +32,7 @@ class Wear:
     minutes: float
     share: float
     more: bool
+    worn: date | None = None
 
     @property
     def cuts(self) -> str:
@@ -65,11 +67,11 @@ def wear(past: Past) -> Wear | None:
             continue
         if share >= 1:
             last_cut = max(one[-1].date for one in cuts if one)
-            return Wear(last, last_cut, dates, minutes, share, more=True)
+            return Wear(last, last_cut, dates, minutes, share, more=True, worn=newest)
         known = [spent for spent in timed.values() if spent is not None]
         minutes, untimed, dates, newest = minutes + sum(known), untimed + (not known), dates + 1, date.fromordinal(day)
         share = minutes / bears[0] + untimed / bears[1] + _ROUNDING
-    return Wear(last, newest, dates, minutes, share, more=False)
+    return Wear(last, newest, dates, minutes, share, more=False, worn=newest if share >= 1 else None)
 
 
 def _day(mowing: Mowing) -> int:

@@ -130,9 +130,9 @@ def expected(past: Past, seeding: Seeding, wait: NewGrassWait) -> date:
 
 
 def _in_growth(past: Past, day: date) -> date:
-    """That day, or two weeks into the next season: nothing is mown while nothing grows."""
+    """That day, or two weeks into the season: nothing is mown before."""
     window = season(past.lawn, day)
-    return day if window is None or day >= window[0] else window[0] + timedelta(2 * EVERY_DAYS)
+    return day if window is None else max(day, window[0] + timedelta(2 * EVERY_DAYS))
 
 
 def old_enough_on(past: Past, wait: NewGrassWait) -> date | None:

@@ -11,6 +11,7 @@ from journal.rules.flag import Level
 from journal.rules.numbers import Numbers
 from journal.rules.turns import after, at, kept_since, seasons
 from journal.rules.words import on
+from journal.season.growth import month_here
 from journal.season.history import Past
 
 
@@ -43,7 +44,10 @@ def broadleaf_missed(past: Past, n: Numbers) -> Finding | None:
         level=Level.LATE,
         headline=f"{seen.subject} seen, and the autumn window is over",
         why=f"seen {on(seen.date, past)}; from {on(opens, past)} to {on(window[1], past)} nothing was put down on it",
-        do="leave it over winter; in spring dig or treat the spots, and note them now for next September",
+        do=(
+            "leave it over winter; in spring dig or treat the spots, and note them now for next "
+            f"{month_here(past.lawn, 'September')}"
+        ),
         clears=on(ends, past),
         clears_on=ends,
         evidence=(seen.id,),

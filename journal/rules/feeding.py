@@ -36,7 +36,7 @@ from journal.rules.flag import Level
 from journal.rules.numbers import Numbers, in_words
 from journal.rules.turns import Site, after, at, closed_days, each_year, fed_since_days, only, seasons
 from journal.rules.words import days, on
-from journal.season.growth import FROZEN_DAYS, began
+from journal.season.growth import FROZEN_DAYS, began, month_here
 from journal.season.history import Past
 from journal.season.local import most_n, most_soluble_n
 from journal.season.stand import LAPSES_DAYS
@@ -161,7 +161,7 @@ def _why(past: Past, due: FeedDue, n: Numbers) -> str:
     }[due.counted]
     return (
         f"{since}; more than {days(n.days(due.number))} is overdue. The habit is 6 to 8 weeks; no bulletin confirms "
-        "it, and some want nothing from June to August"
+        f"it, and some want nothing from {month_here(past.lawn, 'June')} to {month_here(past.lawn, 'August')}"
     )
 
 

@@ -12,6 +12,7 @@ from journal.rules.flag import Level
 from journal.rules.numbers import Numbers, in_words
 from journal.rules.turns import after
 from journal.rules.words import on
+from journal.season.growth import month_here
 from journal.season.history import Past
 
 PREVENTIVES = ("chlorantraniliprole", "imidacloprid")
@@ -47,7 +48,10 @@ def grub_blind(past: Past, n: Numbers) -> Finding | None:
             f"{use.name} {on(use.date, past)}; in the two years before no count reached {least} and no damage "
             "is noted; thresholds differ by beetle and by place"
         ),
-        do="from late August lift the turf in several spots and log `count grubs`; treat next year by that count",
+        do=(
+            f"from late {month_here(past.lawn, 'August')} lift the turf in several spots and log `count grubs`; "
+            "treat next year by that count"
+        ),
         clears=on(clears_on, past),
         clears_on=clears_on,
         evidence=(use.entry.id,),

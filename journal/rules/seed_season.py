@@ -24,7 +24,7 @@ from journal.rules.flag import Level
 from journal.rules.numbers import Numbers
 from journal.rules.turns import after, at, seasons
 from journal.rules.words import days, on
-from journal.season.growth import next_start, northern_day, season
+from journal.season.growth import month_here, next_start, northern_day, season
 from journal.season.history import Past
 from journal.season.stand import is_dormant, sown_mix
 
@@ -113,14 +113,15 @@ def _hard_time(past: Past, seeding: Seeding, n: Numbers) -> Finding | None:
     if is_dormant(past.lawn, seeding):
         return _dormant_rye(past, seeding, shares(mix).get(PERENNIAL_RYEGRASS.name, 0.0), n)
     day, left = northern_day(past.lawn, seeding.date), growth_left(past.lawn, seeding.date)
+    august = month_here(past.lawn, "August")
     if SUMMER[0] <= day <= SUMMER[1]:
         level, headline = Level.LOSS, "sown in summer heat"
-        why = "cool-season seed sown from late May to mid-August usually fails"
-        do = "keep it damp and shaded by straw if it is to live; plan to sow again from mid-August"
+        why = f"cool-season seed sown from late {month_here(past.lawn, 'May')} to mid-{august} usually fails"
+        do = f"keep it damp and shaded by straw if it is to live; plan to sow again from mid-{august}"
     elif LATE_SPRING <= day < LATE_SUMMER:
         level, headline = Level.NOTE, "sown at the edge of summer"
         why = "seedlings meet the heat before they have roots"
-        do = "keep it watered all summer; plan to mend it from mid-August"
+        do = f"keep it watered all summer; plan to mend it from mid-{august}"
     elif day < LATE_SPRING and left is not None:
         level, headline = Level.NOTE, "sown in spring"
         why = "weeds come up with it, and the barrier against them has to wait; late summer is the better time"

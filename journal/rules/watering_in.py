@@ -129,7 +129,7 @@ def _finding(past: Past, level: Level, use: Use, wanted: WaterIn, had: Watered, 
             f"{use.name}{' on a spot' if use.spot else ''} {on(use.date, past)}, {so_far}; {depth} takes it in, {by}"
             + ("; a watering is on file without its depth" if had.unmeasured is not None else "")
         ),
-        do=_do(level, depth, had),
+        do=_do(level, depth, had, by_label=wanted.by == "label"),
         clears=f"{depth} of water in all, or {on(clears_on, past)}",
         clears_on=clears_on,
         evidence=(use.entry.id, *_walked(past, use, level)),
@@ -137,11 +137,12 @@ def _finding(past: Past, level: Level, use: Use, wanted: WaterIn, had: Watered, 
     )
 
 
-def _do(level: Level, depth: str, had: Watered) -> str:
+def _do(level: Level, depth: str, had: Watered, *, by_label: bool) -> str:
     if had.unmeasured is not None:
         return "write down how deep it was watered, or enter the zone's water rate"
     keep = "keep people and pets off, " if level is Level.HARM else ""
-    return f"{keep}water {depth} in all, as its label says, and log it"
+    says = "as its label says" if by_label else "or what its label says"
+    return f"{keep}water {depth} in all, {says}, and log it"
 
 
 def _walked(past: Past, use: Use, level: Level) -> Sequence[str]:

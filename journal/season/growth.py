@@ -32,6 +32,10 @@ BEGINS_FROM_C = celsius(45)
 FROZEN_DAYS = 14
 THAW_DAYS = 3
 _YEAR = 366
+_MONTHS = (
+    "January", "February", "March", "April", "May", "June",
+    "July", "August", "September", "October", "November", "December",
+)  # fmt: skip
 
 
 def southern(lawn: Lawn) -> bool:
@@ -43,6 +47,11 @@ def northern_day(lawn: Lawn, day: date) -> MonthDay:
     """The day of the year that it would be in the northern half of the world (29 February counts as the 28th)."""
     here = MonthDay(day.month, 28 if (day.month, day.day) == (2, 29) else day.day)
     return here.half_a_year_on() if southern(lawn) else here
+
+
+def month_here(lawn: Lawn, month: str) -> str:
+    """A month of the northern year, like `August`, by the name of the one that takes its place on the lawn."""
+    return _MONTHS[(_MONTHS.index(month) + 6) % 12] if southern(lawn) else month
 
 
 def growth_window(lawn: Lawn, year: int) -> Window | None:

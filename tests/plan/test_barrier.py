@@ -93,7 +93,10 @@ def test_it_waits_until_last_autumns_grass_is_old_enough() -> None:
     sown = "2025-10-01 seed three-river-blend 9lb front"
     two = grown(sown, "2026-04-18 mow 3in front", "2026-04-25 mow 3in front")
     step = the(two, "2026-04-26", "barrier")
-    assert (step.state, step.waits_for) == ("waiting", "new grass: from Sat 2 May")
+    assert (step.state, step.waits_for) == (
+        "waiting",
+        "new grass: spring-wall from about Sat 2 May, after 3 mowings from day 21",
+    )
     assert the(grown(sown, "2026-04-30 mow 3in front"), "2026-04-30", "barrier").state == "barred"
     three = grown(sown, *(f"2026-04-{on} mow 3in front" for on in (12, 18, 25)))
     assert the(three, "2026-04-26", "barrier").state == "open"
@@ -103,3 +106,15 @@ def test_south_of_the_equator_it_is_spring_in_september() -> None:
     south = {"latitude": "-37", "last_frost": "10-20", "first_frost": "05-01", "growth": "10-01 06-05"}
     assert the(grown(lawn=south), "2026-09-22", "barrier").state == "open"
     assert find(grown(lawn=south), "2026-04-15", "barrier") is None
+
+
+def test_it_says_that_it_is_watered_in_and_by_how_much() -> None:
+    assert the(grown(), "2026-04-15", "barrier").amount.endswith("; then water 0.5 in")
+    own = SHED | {"spring-wall": SHED["spring-wall"] | {"water_in": "0.3in"}}
+    assert the(grown(products=own), "2026-04-15", "barrier").amount.endswith("; then water 0.3 in")
+
+
+def test_the_day_from_which_young_grass_may_have_it_is_the_same_all_winter_while_nothing_is_mown() -> None:
+    sown = grown("2025-10-01 seed three-river-blend 9lb front")
+    days = {the(sown, on, "barrier").waits_for for on in ("2026-03-01", "2026-04-09", "2026-04-12", "2026-04-20")}
+    assert len(days) == 1

@@ -1,8 +1,9 @@
 """The step `sharpen`: every 10 hours of use, K-State Research & Extension, 2020; twelve cuts are common practice."""
 
 from journal.plan.step import State
+from journal.plan.steps import steps
 from tests.plan.garden import kept
-from tests.scenario import find, later, the, typed
+from tests.scenario import day, find, later, the, typed
 
 
 def cuts(count: int, words: str = "mow 3in front") -> list[str]:
@@ -43,3 +44,15 @@ def test_winter_and_a_service() -> None:
     assert find(kept(*cuts(30)), "2026-12-01", "sharpen") is None
     zones = {"front": {"area": "2400sqft", "mowing": "service"}}
     assert find(kept(*cuts(14), zones=zones), "2026-08-01", "sharpen") is None
+
+
+def test_it_is_open_from_the_cut_that_wore_the_blade_out_and_stays_so() -> None:
+    for count in (12, 13, 16):
+        step = the(kept(*cuts(count)), later("2026-04-20", 7 * count), "sharpen")
+        assert step.earliest == later("2026-04-20", 77)
+
+
+def test_one_blade_is_told_once_though_the_zones_have_reasons_of_their_own() -> None:
+    worn = kept(*cuts(22, "mow 3in back"), "2026-09-06 seed three-river-blend 9lb front")
+    found = [step for step in steps(worn, day("2026-09-26")) if step.step == "sharpen"]
+    assert [(step.state, step.zones, step.line) for step in found] == [(State.OPEN, ("front", "back"), "sharpen")]

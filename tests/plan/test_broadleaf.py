@@ -34,7 +34,7 @@ def test_it_waits_until_new_grass_may_have_it() -> None:
     sown = "2026-09-06 seed three-river-blend 9lb front"
     step = the(grown(SEEN, sown, "2026-10-05 mow 3in front"), "2026-10-07", "broadleaf")
     assert (step.state, step.earliest) == ("waiting", day("2026-10-19"))
-    assert step.waits_for == "new grass: leaf-off from Mon 19 Oct and 3 mowings from day 21"
+    assert step.waits_for == "new grass: leaf-off from about Mon 19 Oct, after 3 mowings from day 21"
     cuts = ("2026-10-05 mow 3in front", "2026-10-12 mow 3in front", "2026-10-19 mow 3in front")
     assert the(grown(SEEN, sown, *cuts), "2026-10-22", "broadleaf").state == "open"
     late = the(grown(SEEN, "2026-09-28 seed three-river-blend 9lb front"), "2026-11-05", "broadleaf")

@@ -45,7 +45,7 @@ def test_the_first_feeding_is_six_weeks_into_growth_or_into_the_book() -> None:
 def test_it_says_how_much_of_what_and_how_many_bags() -> None:
     step = the(kept(), "2026-05-22", "feed")
     assert step.zones == ("front", "back")
-    assert step.amount == "15 lb pond-ridge (2.8 lb/k, 0.68 lb N/k), 0.3 bag"
+    assert step.amount == "15 lb pond-ridge (2.8 lb/k, 0.68 lb N/k), 0.3 bag; water it in, or feed before rain"
     assert step.line == "feed pond-ridge 15lb front back"
 
 

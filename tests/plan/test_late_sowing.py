@@ -97,3 +97,9 @@ def test_a_barred_sowing_is_among_what_is_due_where_it_is_meant() -> None:
     assert (barred.state, str(barred.earliest), str(barred.meant)) == (State.BARRED, "2026-11-27", "2026-09-06")
     assert barred in due(steps(diary, on), on, 14)
     assert barred not in due(steps(diary, on), on, 7)
+
+
+def test_the_day_of_being_a_lawn_is_the_same_before_and_after_growth_begins() -> None:
+    diary = book(sown("2026-09-25"), "2026-10-25 mow 3in front", "2026-11-03 mow 3in front")
+    days = {the(diary, on, "established").earliest for on in ("2027-02-01", "2027-04-09", "2027-04-12", "2027-04-20")}
+    assert days == {later("2027-04-24", 0)}

@@ -130,3 +130,11 @@ def test_what_is_offered_is_never_called_too_much_or_too_low() -> None:
                 continue
             raised = {flag.rule for flag in judged(book, on, step.line).raised}
             assert raised & {"mow-one-third", "mow-too-low", "mow-height"} == set(), f"{height} {on} {step.line}"
+
+
+def test_after_more_than_three_weeks_it_says_what_to_do_where_it_stands_tall() -> None:
+    """Nobody knows how tall it is by then: what it said the week before is not taken back."""
+    diary = kept("2026-05-20 mow 3in front", "2026-05-27 mow 3in front")
+    assert the(diary, "2026-06-14", "mow").amount.startswith("cut at 3.5 in, no lower")
+    long = the(diary, "2026-06-21", "mow")
+    assert long.amount == "cut at 3 in, or at two thirds of the height where it is taller, then down every 2 to 4 days"

@@ -9,8 +9,8 @@ from journal.line.read import read
 from journal.plan.step import State, Step
 from journal.plan.steps import steps
 from journal.season.history import History
-from tests.plan.garden import PRODUCTS, ZONES, history, kept
-from tests.plan.renovation import diary
+from tests.plan.garden import PRODUCTS, ZONES, kept
+from tests.plan.renovation import story
 from tests.scenario import day
 
 TO_DO = (State.OPEN, State.LATE)
@@ -46,7 +46,7 @@ def check(book: History, on: date) -> int:
 
 @pytest.mark.parametrize("start", range(4))
 def test_every_ready_line_of_a_renovation_can_be_logged_as_it_stands(start: int) -> None:
-    book = history([replace(entry, id=f"1{at:04}") for at, entry in enumerate(diary())], set_up="2026-06-28")
+    book = story()
     on, count = day("2026-06-29") + timedelta(start), 0
     while on < day("2027-06-30"):
         count += check(book, on)

@@ -1,24 +1,18 @@
 """The plan of a whole renovation, week by week, as a lawn keeper would read it."""
 
 import os
-from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
 from journal.plan.step import Step
 from journal.plan.steps import steps
 from journal.season.history import History
-from tests.plan.garden import history
-from tests.plan.renovation import diary, mondays
+from tests.plan.renovation import mondays, story
 from tests.scenario import day
 
 GOLDEN = Path(__file__).parent / "golden" / "renovation.txt"
 REWRITE = "SWARDBOOK_REWRITE_GOLDEN"
 """Set this variable to write the file anew after a change that is meant; then read it."""
-
-
-def _book() -> History:
-    return history([replace(entry, id=f"1{at:04}") for at, entry in enumerate(diary())], set_up="2026-06-28")
 
 
 def _written(found: Step) -> list[str]:
@@ -44,7 +38,7 @@ def _story(book: History, first: date, last: date) -> str:
 
 
 def test_the_plan_reads_right_from_one_summer_to_the_next() -> None:
-    told = _story(_book(), day("2026-07-01"), day("2027-06-30"))
+    told = _story(story(), day("2026-07-01"), day("2027-06-30"))
     if os.environ.get(REWRITE):
         GOLDEN.write_text(told, encoding="utf-8")
     assert told == GOLDEN.read_text(encoding="utf-8")

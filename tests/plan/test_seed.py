@@ -116,3 +116,10 @@ def test_dormant_seed_waits_for_the_end_of_growth_and_says_so_on_the_line() -> N
 def test_a_day_meant_too_late_is_called_so() -> None:
     step = the(kept("2026-09-14 intend seed three-river-blend 2026-09-26 front"), "2026-09-21", "seed")
     assert step.why == "meant for Sat 26 Sep: too late, last day Tue 22 Sep"
+
+
+def test_in_the_south_the_next_late_summer_is_in_february() -> None:
+    south = {"latitude": "-37", "last_frost": "10-20", "first_frost": "05-01", "growth": "10-01 06-05"}
+    meant = kept("2026-04-20 intend seed three-river-blend 2026-05-01 front", lawn=south)
+    step = the(meant, "2026-05-02", "seed")
+    assert (step.state, step.why.endswith("or next February")) == (State.MISSED, True)

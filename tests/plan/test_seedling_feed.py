@@ -85,3 +85,9 @@ def test_a_label_whose_least_is_too_much_has_no_line_and_an_empty_shed_says_how_
 def test_a_spot_and_an_old_stand_have_none() -> None:
     assert find(kept(f"{SOWN} seed three-river-blend 1lb spot 40sqft front"), later(SOWN, 30), STEP) is None
     assert find(kept("2025-08-20 seed three-river-blend 9.6lb front", set_up="2025-01-01"), "2026-06-01", STEP) is None
+
+
+def test_late_it_says_how_long_it_is_of_use_and_without_a_day_it_was_never_missed_by_the_owner() -> None:
+    assert the(BOOK, later(SOWN, 50), STEP).why == "sown Thu 20 Aug; of use to Thu 29 Oct"
+    october = kept("2026-10-10 seed three-river-blend 9.6lb front")
+    assert the(october, "2026-12-20", STEP).why == "no day for it before growth ends: a light feeding in spring instead"

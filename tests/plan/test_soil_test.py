@@ -50,3 +50,10 @@ def test_a_test_of_the_whole_lawn_counts_and_logging_one_moves_it_on() -> None:
 def test_the_owners_own_years_count() -> None:
     diary = book("2026-01-02 set soil-test-stale days 730", "2026-05-01 soil ph 6.4")
     assert the(diary, "2026-05-02", "soil-test").earliest == date(2028, 4, 30)
+
+
+def test_less_than_two_weeks_before_the_sowing_its_answer_comes_too_late_to_be_pressed_for() -> None:
+    diary = book("2026-07-22 intend seed three-river 2026-09-05 front")
+    assert the(diary, "2026-08-22", "soil-test").state is State.LATE
+    step = the(diary, "2026-08-23", "soil-test")
+    assert (step.state, step.why) == (State.OPEN, "no soil test on file")

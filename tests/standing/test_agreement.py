@@ -1,6 +1,5 @@
 """What is called late can be done: a flag of feeding or mowing and its step never contradict each other."""
 
-from dataclasses import replace
 from datetime import date, timedelta
 
 import pytest
@@ -14,8 +13,7 @@ from journal.rules.declare import RULES
 from journal.rules.judge import judged
 from journal.season.history import History
 from journal.standing import preflight
-from tests.plan.garden import history
-from tests.plan.renovation import diary
+from tests.plan.renovation import story
 from tests.rules.seasons import BEGINS, LAWNS, SPAN, entries, kept, lawns, numbered
 from tests.scenario import book, draft, later, lawn, weather
 
@@ -115,8 +113,8 @@ def test_what_is_late_can_be_done_on_every_day_of_a_season(name: str) -> None:
 
 
 def test_what_is_late_can_be_done_in_a_renovation() -> None:
-    story = history([replace(entry, id=f"1{at:04}") for at, entry in enumerate(diary())], set_up="2026-06-28")
-    assert [w for ahead in range(400) for w in _contradictions(story, later("2026-06-28", ahead))] == []
+    told = story()
+    assert [w for ahead in range(400) for w in _contradictions(told, later("2026-06-28", ahead))] == []
 
 
 @settings(max_examples=15, derandomize=True)
