@@ -6,7 +6,7 @@ from journal.plan.declare import step
 from journal.plan.offer import Offer
 from journal.plan.stage import said
 from journal.plan.step import State
-from journal.plan.weed_product import line, product_for, tail, water_after, young
+from journal.plan.weed_product import line, product_for, tail, young
 from journal.reckon.barrier import annual_weed_seen, barrier_age, barriers, spring_seed
 from journal.reckon.barrier_window import BarrierWindow, barrier_window, counts_from, degree_days, spring_of
 from journal.reckon.new_grass import NEW_GRASS, old_enough_on, wait_for
@@ -109,7 +109,7 @@ def _offer(past: Past, window: BarrierWindow, product: Product | None) -> Offer:
         latest=max(opens, window.closes),
         why=f"{_told_by(past, window)}; no seed after it before {keeps_out}",
         waits_for=_waits_for(past, window, product, old) if waits else "",
-        amount="; ".join(filter(None, (amount, water_after(past, product) if product and verb else ""))),
+        amount=amount,
         verb=verb,
         tail=tail(past) if verb else "",
         spread=spread,

@@ -7,7 +7,7 @@ from journal.plan.declare import step
 from journal.plan.offer import Offer
 from journal.plan.stage import said
 from journal.plan.step import State
-from journal.plan.weed_product import held, line, product_for, tail, water_after
+from journal.plan.weed_product import held, line, product_for, tail
 from journal.reckon.broadleaf import broadleaf_age, broadleaf_season, broadleaf_seen, treated_since
 from journal.reckon.new_grass import NEW_GRASS, old_enough_on
 from journal.reckon.residue import wait_before_seed
@@ -56,7 +56,6 @@ def _missed(past: Past, window: Window, opens: date, why: str) -> Offer | None:
 def _offer(past: Past, window: Window, opens: date, why: str) -> Offer:
     product = product_for(past, ("weed",))
     verb, spread, amount = line(past, product) if product else ("", None, "a broadleaf product, none in the shed")
-    amount = "; ".join(filter(None, (amount, water_after(past, product) if product and verb else "")))
     state, earliest, waits_for = _when(past, window, opens, product)
     first = max(opens, earliest or opens)
     best = (first, max(first, min(window[1], in_season(past.lawn, window, BEST_TO))))

@@ -8,7 +8,7 @@ from journal.plan.declare import step
 from journal.plan.offer import Offer
 from journal.plan.stage import said
 from journal.plan.step import State
-from journal.plan.weed_product import held, line, product_for, tail, water_after
+from journal.plan.weed_product import held, line, product_for, tail
 from journal.reckon.broadleaf import treated_since
 from journal.reckon.new_grass import NEW_GRASS
 from journal.reckon.residue import wait_before_seed
@@ -44,7 +44,6 @@ def knock_back(past: Past) -> Offer | None:
             state=State.MISSED, earliest=opens, latest=latest, why=f"{why}: it had to be by {said(latest, past)}"
         )
     verb, spread, amount = line(past, product) if product else ("", None, "a weed product, none in the shed")
-    amount = "; ".join(filter(None, (amount, water_after(past, product) if product and verb else "")))
     state, earliest, waits_for = _when(past, product, opens, latest)
     barred = state is State.BARRED
     return Offer(

@@ -4,7 +4,6 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from journal.facts.mixture import has_bluegrass
 from journal.record.day import spoken
 from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.seeding import Seeding
@@ -36,11 +35,6 @@ class NewStand:
     zero: date
     age: int
     mix: Mapping[str, float]
-
-    @property
-    def some_bluegrass(self) -> bool:
-        """Whether any of it is slow Kentucky bluegrass; an unknown mix is taken to have some."""
-        return has_bluegrass(self.mix)
 
     @property
     def is_news(self) -> bool:

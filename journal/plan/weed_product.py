@@ -143,20 +143,20 @@ def _timer(past: Past, product: Product) -> Hold | None:
 def line(past: Past, product: Product) -> tuple[str, Spread | None, str]:
     """The words of the line before the zones, what is spread, and the amount in words, at the label's low rate.
 
-    No words where the label's rate was not entered.
+    No words where the label's rate was not entered. The amount ends with what water it wants, or not.
     """
-    rate = product.rate
+    rate, water = product.rate, _water_after(past, product)
     if rate is None:
         return "", None, f"{product.name}: its label's rate is not entered"
     if rate.dimension is Dimension.MASS_RATE:
         spread = Spread(product, rate.low, "the label's low rate", round_down=rate.low == rate.high)
-        return f"treat {product.name}", spread, ""
+        return f"treat {product.name}", spread, water
     low, high = (volume_rate(value, past.lawn, " ") for value in (rate.low, rate.high))
     words = f"{product.name} at {low}" + (f" to {high}" if high != low else "") + ", by its label"
-    return f"treat {product.name} {volume_rate(rate.low, past.lawn)}", None, words
+    return f"treat {product.name} {volume_rate(rate.low, past.lawn)}", None, "; ".join(filter(None, (words, water)))
 
 
-def water_after(past: Past, product: Product) -> str:
+def _water_after(past: Past, product: Product) -> str:
     """`then water 0.5 in` for what works in the soil, `then dry for 24 h` for what works on the leaf, else ''."""
     use = _used(past, product)
     hours, wanted = rain_free_hours(use, past.lawn), water_in(use, past.lawn)

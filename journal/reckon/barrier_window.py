@@ -16,7 +16,7 @@ from journal.reckon.threshold import in_force
 from journal.record.day import MonthDay
 from journal.record.kinds.weather import Weather
 from journal.record.lawn import Lawn
-from journal.season.growth import growth_window, southern
+from journal.season.growth import growth_window, shifted
 from journal.season.history import LAWN, History, Past
 from journal.season.track import Track
 
@@ -76,18 +76,14 @@ class _Warmth:
 
 def spring_of(lawn: Lawn, day: date) -> tuple[date, date]:
     """First and last day of the half-year of barriers that the day lies in, or of the one before it."""
-    first = _here(lawn, SPRING)
+    first = shifted(lawn, SPRING)
     start = first.on(day.year if day >= first.on(day.year) else day.year - 1)
-    return start, _here(lawn, AUTUMN).on(start.year)
-
-
-def _here(lawn: Lawn, day: MonthDay) -> MonthDay:
-    return day.half_a_year_on() if southern(lawn) else day
+    return start, shifted(lawn, AUTUMN).on(start.year)
 
 
 def counts_from(lawn: Lawn, day: date) -> date:
     """The day from which degree days are counted in that half-year."""
-    return _here(lawn, FROM).on(spring_of(lawn, day)[0].year)
+    return shifted(lawn, FROM).on(spring_of(lawn, day)[0].year)
 
 
 def degree_days(past: Past, day: date) -> float | None:
@@ -149,7 +145,7 @@ def window_days(history: History, lawn: Lawn, year: int, frost: date) -> tuple[t
     low, high = (in_force(lawn, "barrier-past", name) for name in ("from", "most"))
     before = round(in_force(lawn, "barrier-missed", "before-frost-days"))
     soil = tuple(soil_held(history, lawn, year, in_force(lawn, "barrier-past", name)) for name in ("soil", "soil-most"))
-    key = ("barrier window", southern(lawn), year, frost, low, high, before, soil)
+    key = ("barrier window", shifted(lawn, SPRING), year, frost, low, high, before, soil)
     track = history.track(LAWN, Weather)
     return track.once(key, lambda: _days(_warmth(history, lawn, year), frost.toordinal(), low, high, before, soil))
 
@@ -174,7 +170,7 @@ def soil_held(history: History, lawn: Lawn, year: int, least_c: float) -> int | 
 
     Three readings in five days are enough, and none may be colder; None where that was not seen.
     """
-    first = _here(lawn, FROM).on(year).toordinal()
+    first = shifted(lawn, FROM).on(year).toordinal()
     track = history.track(LAWN, Weather)
     return track.once(("soil", first, least_c), lambda: _held(track, first, least_c))
 
@@ -194,7 +190,7 @@ def _told(reached: int | None, estimate: int) -> tuple[date, bool]:
 
 
 def _warmth(history: History, lawn: Lawn, year: int) -> _Warmth:
-    first = _here(lawn, FROM).on(year).toordinal()
+    first = shifted(lawn, FROM).on(year).toordinal()
     track = history.track(LAWN, Weather)
     key: Hashable = ("warmth over 32 F", first)
     return track.once(key, lambda: _summed(track, first))

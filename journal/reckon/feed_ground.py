@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from journal.reckon.threshold import in_force
 from journal.record.kinds.sighting import Sighting
 from journal.record.kinds.weather import Weather
-from journal.season.growth import frozen_open
+from journal.season.growth import frozen_open, mean_c
 from journal.season.history import Past
 from journal.season.remembered import remembered
 
@@ -36,15 +36,8 @@ def frozen_ground(past: Past) -> Frozen | None:
 
 def _cold_mean(past: Past) -> float | None:
     """The mean of the last five days where it is below the number; None where it is not, or not known."""
-    days = {
-        entry.day: (entry.high_c + entry.low_c) / 2
-        for entry in past.lawnwide(Weather).within(COLD_DAYS)
-        if entry.high_c is not None and entry.low_c is not None
-    }
-    if len(days) < COLD_NEEDS:
-        return None
-    mean = sum(days.values()) / len(days)
-    return mean if mean < in_force(past.lawn, "feed-closed", "frozen-mean") - _ROUNDING else None
+    mean = mean_c(past.lawnwide(Weather), past.day, COLD_DAYS, COLD_NEEDS)
+    return mean if mean is not None and mean < in_force(past.lawn, "feed-closed", "frozen-mean") - _ROUNDING else None
 
 
 def high_on(past: Past, day: int) -> float | None:

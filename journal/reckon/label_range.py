@@ -17,7 +17,7 @@ from journal.season.history import Past
 
 
 @dataclass(frozen=True, slots=True)
-class PutDown:
+class Rated:
     """One product on one piece of ground on one day, at a rate in the unit of its label's range (g/m2 or mL/m2).
 
     `light` is True where a line said that it was meant to be light.
@@ -35,9 +35,9 @@ _Ground = tuple[date, str, str, float | None, str]
 """Day, product, part, share, and the entry of a spot."""
 
 
-def put_downs(past: Past, since: int) -> tuple[PutDown, ...]:
+def put_downs(past: Past, since: int) -> tuple[Rated, ...]:
     """Those of the zone from that day (an ordinal) on whose rate is known and whose label says one, oldest first."""
-    found: dict[_Ground, PutDown] = {}
+    found: dict[_Ground, Rated] = {}
     for entry in past[Feeding].since(since):
         lawn = past.history.lawn(entry.date)
         for dose in doses(entry):
@@ -49,8 +49,8 @@ def put_downs(past: Past, since: int) -> tuple[PutDown, ...]:
             if rate is None:
                 continue
             key = (entry.date, product.name, entry.part, entry.share, entry.id if is_spot(entry) else "")
-            one = found.get(key) or PutDown(product, product.rate, entry.date, 0.0, False, ())
-            found[key] = PutDown(
+            one = found.get(key) or Rated(product, product.rate, entry.date, 0.0, False, ())
+            found[key] = Rated(
                 product, product.rate, entry.date, one.rate + rate, one.light or entry.light, (*one.entries, entry)
             )
     return tuple(found.values())

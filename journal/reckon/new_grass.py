@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from journal.facts.citation import label
-from journal.facts.mixture import slowest_emergence_days
 from journal.facts.new_grass import NewGrassWait, goes_down_with, new_grass_wait
 from journal.reckon.dose import is_spot
 from journal.reckon.protection import PROTECTED
@@ -30,6 +29,7 @@ from journal.season.stand import (
     NEW_GRASS_MOST_DAYS,
     Emergence,
     day_zero_of,
+    emergence,
     intentions,
     sown,
     sown_mix,
@@ -81,15 +81,6 @@ def _by_actives(product: Product | None, kind: str) -> NewGrassWait:
 
 def _names(product: Product | None) -> tuple[str, ...]:
     return tuple(content.name for content in product.actives) if product else ()
-
-
-def emergence(past: Past, seeding: Seeding) -> Emergence:
-    """When that sowing came up: as seen, else by the slowest grass of its mix, be that still to come."""
-    seen = next((s for s in past[Sighting].since(seeding.day) if s.subject == "emerged"), None)
-    if seen is not None:
-        return Emergence(seen.date, assumed=False)
-    due = slowest_emergence_days(_mix(past, seeding))
-    return Emergence(day_zero_of(past.lawn, seeding) + timedelta(due), assumed=True)
 
 
 def _mix(past: Past, seeding: Seeding) -> Mapping[str, float]:

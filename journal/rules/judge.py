@@ -10,9 +10,6 @@ from journal.rules.numbers import Numbers
 from journal.rules.turns import sites, turn_days
 from journal.season.history import History, Past
 
-Answer = tuple[str, Level]
-"""Subject and level."""
-
 LOOK_BACK_DAYS = 60
 """The first day of a flag is looked for in stretches of so many days."""
 
@@ -100,15 +97,3 @@ def _first_day(rule: Rule, past: Past, subject: str, known: range) -> int:
 def _stands(rule: Rule, history: History, zone: str, day: int, subject: str) -> bool:
     past = history.on(zone, date.fromordinal(day))
     return any(finding.subject == subject for finding, _ in judged(rule, past))
-
-
-def answers(
-    rule: Rule, history: History, zone: str, first: int, last: int
-) -> tuple[tuple[int, frozenset[Answer]], ...]:
-    """What the rule finds from one day (an ordinal) to another: each day it may turn on, with what holds from there."""
-    zones = history.lawn(date.fromordinal(last)).zone_names if rule.whole_lawn else (zone,)
-    turned = []
-    for day in turn_days(rule.id, rule.turns, sites(history, zones), first, last):
-        past = history.on(zone, date.fromordinal(day))
-        turned.append((day, frozenset((f.subject, f.level) for f, _ in judged(rule, past))))
-    return tuple(turned)

@@ -9,31 +9,24 @@ from journal.reckon.label_amount import TooMuch, too_much
 from journal.reckon.label_uses import Round
 from journal.reckon.label_year import YEAR_DAYS, years
 from journal.reckon.protection import PROTECTED
-from journal.record.day import MonthDay
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
-from journal.rules.label_year_count import lately
+from journal.rules.label_year import STANDS_DAYS, TURNS, lately
 from journal.rules.numbers import DEFAULT, LABEL, Numbers, in_words
-from journal.rules.turns import after, at, each_year
 from journal.rules.words import on
 from journal.season.history import Past
-
-STANDS_DAYS = 60
 
 
 @rule(
     "label-year-amount",
     levels=(Level.HARM, Level.LOSS, Level.NOTE),
     watches=PROTECTED,
-    turns=(
-        *(after(kind, STANDS_DAYS - 1, YEAR_DAYS - 1) for kind in PROTECTED),
-        at(each_year(MonthDay(1, 1))),
-    ),
+    turns=TURNS,
     basis=(label("no more than its amount in a year"), LABEL_LAW),
 )
 def label_year_amount(past: Past, n: Numbers) -> tuple[Finding, ...]:
     """More of an active in a year than may be, summed over every product that holds it."""
-    recent = lately(past, STANDS_DAYS)
+    recent = lately(past)
     if not recent:
         return ()
     both = years(past)

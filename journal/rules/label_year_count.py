@@ -5,34 +5,28 @@ from datetime import date, timedelta
 from journal.facts.citation import label
 from journal.facts.house import number
 from journal.facts.safety import BASIS as LABEL_LAW
-from journal.reckon.label_uses import COUNTS, PARTS_DAYS, Round, rounds
-from journal.reckon.label_year import YEAR_DAYS, TooOften, counts, too_often, years
+from journal.reckon.label_uses import COUNTS, Round
+from journal.reckon.label_year import TooOften, too_often, years
 from journal.reckon.protection import PROTECTED
 from journal.reckon.threshold import in_force
-from journal.record.day import MonthDay
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
+from journal.rules.label_year import STANDS_DAYS, TURNS, lately
 from journal.rules.numbers import DEFAULT, LABEL, YOURS, Numbers
-from journal.rules.turns import after, at, each_year
 from journal.rules.words import on
 from journal.season.history import Past
-
-STANDS_DAYS = 60
 
 
 @rule(
     "label-year-count",
     levels=(Level.HARM, Level.LOSS, Level.NOTE),
     watches=PROTECTED,
-    turns=(
-        *(after(kind, STANDS_DAYS - 1, YEAR_DAYS - 1) for kind in PROTECTED),
-        at(each_year(MonthDay(1, 1))),
-    ),
+    turns=TURNS,
     basis=(label("no more than its uses in a year"), LABEL_LAW),
 )
 def label_year_count(past: Past, n: Numbers) -> tuple[Finding, ...]:
     """More uses of an active in a year than a label allows, whichever product holds it."""
-    recent = lately(past, STANDS_DAYS)
+    recent = lately(past)
     if not recent:
         return ()
     both = years(past)
@@ -42,12 +36,6 @@ def label_year_count(past: Past, n: Numbers) -> tuple[Finding, ...]:
         if over:
             found.append(_finding(past, newest, max(over, key=_rank), n))
     return tuple(found)
-
-
-def lately(past: Past, within: int) -> list[Round]:
-    """Applications that count in a year, with anything of them in the last so many days."""
-    first = past.day - within + 1
-    return [one for one in rounds(past, first - PARTS_DAYS) if one.last_day >= first and counts(one)]
 
 
 def _level(over: TooOften) -> Level:

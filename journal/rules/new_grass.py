@@ -7,7 +7,7 @@ from journal.facts.active import Use as Purpose
 from journal.facts.actives import ACTIVES, fallback
 from journal.facts.citation import Known
 from journal.facts.sources import published
-from journal.reckon.new_grass import EVERY_DAYS, NEW_GRASS, SERVICE_FROM_DAY, Early, early_uses, emergence, expected
+from journal.reckon.new_grass import EVERY_DAYS, NEW_GRASS, SERVICE_FROM_DAY, Early, early_uses, expected
 from journal.reckon.protection import PROTECTED
 from journal.record.entry import Entry
 from journal.record.kinds.intention import Intention
@@ -21,7 +21,7 @@ from journal.rules.reach import intended
 from journal.rules.turns import Site, after, only
 from journal.rules.words import called, days, on
 from journal.season.history import Past
-from journal.season.stand import day_zero_of
+from journal.season.stand import day_zero_of, emergence
 
 _WAITS = {one.new_grass_days_after_emergence for one in ACTIVES} | {
     fallback(use).new_grass_days_after_emergence for use in Purpose

@@ -4,7 +4,7 @@ from datetime import timedelta
 
 from journal.facts.citation import label
 from journal.facts.rounding import exceeds, reaches
-from journal.reckon.label_range import PutDown, put_downs
+from journal.reckon.label_range import Rated, put_downs
 from journal.record.kinds.feeding import Feeding
 from journal.rules.declare import Finding, rule
 from journal.rules.flag import Level
@@ -25,21 +25,21 @@ STANDS_DAYS = 30
 )
 def rate_off(past: Past, n: Numbers) -> tuple[Finding, ...]:
     """The amount used is far from the label's range for the area."""
-    off: dict[str, list[PutDown]] = {}
+    off: dict[str, list[Rated]] = {}
     for one in put_downs(past, past.day - STANDS_DAYS + 1):
         if _number(one, n):
             off.setdefault(one.product.name, []).append(one)
     return tuple(_finding(past, name, found, n) for name, found in off.items())
 
 
-def _number(one: PutDown, n: Numbers) -> str:
+def _number(one: Rated, n: Numbers) -> str:
     """The number that is passed, or ''."""
     if exceeds(one.rate, n["over"] * one.label.high):
         return "over"
     return "" if one.light or reaches(one.rate, n["under"] * one.label.low) else "under"
 
 
-def _finding(past: Past, name: str, found: list[PutDown], n: Numbers) -> Finding:
+def _finding(past: Past, name: str, found: list[Rated], n: Numbers) -> Finding:
     newest = found[-1]
     number = _number(newest, n)
     over, unit = number == "over", newest.label.dimension.value

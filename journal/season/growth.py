@@ -45,8 +45,12 @@ def southern(lawn: Lawn) -> bool:
 
 def northern_day(lawn: Lawn, day: date) -> MonthDay:
     """The day of the year that it would be in the northern half of the world (29 February counts as the 28th)."""
-    here = MonthDay(day.month, 28 if (day.month, day.day) == (2, 29) else day.day)
-    return here.half_a_year_on() if southern(lawn) else here
+    return shifted(lawn, MonthDay(day.month, 28 if (day.month, day.day) == (2, 29) else day.day))
+
+
+def shifted(lawn: Lawn, day: MonthDay) -> MonthDay:
+    """A northern day of the year by the one that takes its place on the lawn; and back."""
+    return day.half_a_year_on() if southern(lawn) else day
 
 
 def month_here(lawn: Lawn, month: str) -> str:
@@ -100,12 +104,6 @@ def season_before(lawn: Lawn, day: date) -> Window | None:
         if window is not None and window[0] <= day:
             return window
     return None
-
-
-def growth_start(past: Past) -> date | None:
-    """First day of the season that the day lies in, or of the next, by dates alone."""
-    window = season(past.lawn, past.date)
-    return window[0] if window else None
 
 
 def growth_end(past: Past) -> date | None:
@@ -188,14 +186,14 @@ def _first_frost(lawn: Lawn, window: Window) -> date:
     return max(window[0], window[1] - timedelta(35))
 
 
-def mean_c(seen: Seen[Weather], day: int) -> float | None:
-    """Mean of (high + low) / 2 over that day (an ordinal) and the nine before; None with fewer than eight on file."""
+def mean_c(seen: Seen[Weather], day: int, length: int = MEAN_DAYS, needs: int = MEAN_NEEDS) -> float | None:
+    """Mean of (high + low) / 2 over so many days up to that one (an ordinal); None with fewer on file than it needs."""
     days = {
         entry.day: (entry.high_c + entry.low_c) / 2
-        for entry in seen.between(day - MEAN_DAYS + 1, day)
+        for entry in seen.between(day - length + 1, day)
         if entry.high_c is not None and entry.low_c is not None
     }
-    return sum(days.values()) / len(days) if len(days) >= MEAN_NEEDS else None
+    return sum(days.values()) / len(days) if len(days) >= needs else None
 
 
 def in_growth(past: Past) -> bool:
@@ -278,6 +276,6 @@ def _thaws(past: Past, seen: Sighting) -> int:
 
 def in_season(lawn: Lawn, window: Window, day: MonthDay) -> date:
     """The date of a northern day of the year within the season that begins with `window`."""
-    here = day.half_a_year_on() if southern(lawn) else day
+    here = shifted(lawn, day)
     found = here.on(window[0].year)
     return found if found >= window[0] else here.on(window[0].year + 1)

@@ -165,13 +165,17 @@ class Emergence:
 def emerged_on(past: Past) -> Emergence | None:
     """When the last sowing came up; None when nothing was sown or it is not due yet."""
     seeding = sown(past)
-    if seeding is None:
-        return None
+    found = emergence(past, seeding) if seeding else None
+    return found if found is not None and found.date <= past.date else None
+
+
+def emergence(past: Past, seeding: Seeding) -> Emergence:
+    """When that sowing came up: as seen, else by the slowest grass of its mix, be that still to come."""
     seen = next((s for s in past[Sighting].since(seeding.day) if s.subject == "emerged"), None)
     if seen is not None:
         return Emergence(seen.date, assumed=False)
-    due = day_zero_of(past.lawn, seeding) + timedelta(slowest_emergence_days(sown_mix(past.lawn, past.zone, seeding)))
-    return Emergence(due, assumed=True) if due <= past.date else None
+    days = slowest_emergence_days(sown_mix(past.lawn, past.zone, seeding))
+    return Emergence(day_zero_of(past.lawn, seeding) + timedelta(days), assumed=True)
 
 
 def mix_of(lawn: Lawn, product: str) -> Mapping[str, float]:
@@ -257,14 +261,6 @@ def _settled(one: Intention, target: date, done: list[Entry], today: date) -> bo
 
 def _done(one: Intention, target: date, done: list[Entry]) -> bool:
     return any(entry.day >= one.day and abs((entry.date - target).days) < LAPSES_DAYS for entry in done)
-
-
-def flowering_open(past: Past) -> Sighting | None:
-    """The `see flowering` that still stands: closed by a mowing, `see no-flowers`, or 21 days."""
-    seen = past[Sighting].last_where(lambda s: s.subject in ("flowering", "no-flowers"))
-    if seen is None or seen.subject == "no-flowers" or past.day - seen.day >= FLOWERING_DAYS:
-        return None
-    return None if past[Mowing].since(seen.day + 1) else seen
 
 
 def weed_seen(past: Past, *subjects: str) -> Sighting | None:

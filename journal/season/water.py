@@ -33,13 +33,11 @@ class Irrigation:
     entry: Watering | Schedule
 
 
-def waterings_on(past: Past, day: int) -> tuple[Irrigation, ...]:
-    """Waterings of the zone on that day (an ordinal), logged ones first, then the schedule's. Spots don't count."""
-    return water_days(past, day, day).get(day, ())
-
-
 def water_days(past: Past, first: int, last: int) -> dict[int, tuple[Irrigation, ...]]:
-    """Day (an ordinal) -> waterings, for the days between both on which there were any, none after the past's own."""
+    """Day (an ordinal) -> waterings, for the days between both on which there were any, none after the past's own.
+
+    Logged ones first, then the schedule's. Spots don't count.
+    """
     zone = past.lawn.zone(past.zone)
     found: dict[int, list[Irrigation]] = {}
     for entry in past[Watering].between(first, last):

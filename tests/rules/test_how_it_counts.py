@@ -12,31 +12,10 @@ from journal.record.entry import Entry
 from journal.record.kinds.feeding import Feeding
 from journal.record.kinds.mowing import Mowing
 from journal.record.kinds.treatment import Treatment
-from journal.season.history import History
 from journal.spells import End, spells
+from tests.rules.lawns import NAME, SOWN
 from tests.rules.treated import alone, shed
 from tests.scenario import book, later, lawn, level, raised, rules_raised, typed
-
-KBG_PRG = 'grass = ["kentucky bluegrass", "perennial ryegrass"]'
-NAME = 'name = "North Lane"'
-SOUTH = (("latitude = 42.3", "latitude = -42.3"), ('growth = ["04-10", "11-10"]', 'growth = ["09-10", "05-10"]'))
-UNDATED = (('growth = ["04-10", "11-10"]\n', ""), ('last_frost = "05-06"\n', ""), ('first_frost = "10-05"\n', ""))
-SOWN = "2026-09-06"
-
-
-def grass(*names: str) -> History:
-    words = ", ".join(f'"{name}"' for name in names)
-    return lawn((KBG_PRG, f"grass = [{words}]"))
-
-
-def sown_with(mix: str) -> History:
-    """A lawn whose grass is not set up, and a seed of that mix."""
-    words = ", ".join(
-        f'{{grass="{name.strip()}", percent={share}}}' for share, name in (p.split(" ", 1) for p in mix.split(","))
-    )
-    old = '[{grass="kentucky bluegrass", percent=50}, {grass="perennial ryegrass", percent=50}]'
-    return lawn((KBG_PRG + "\n", ""), (old, f"[{words}]"))
-
 
 # days
 

@@ -11,7 +11,8 @@ from journal.record.entry import Entry
 from journal.rules.catalogue import rules
 from journal.rules.declare import Rule
 from journal.rules.flag import Flag, Level
-from journal.rules.judge import Answer, answers, flags_of, judged
+from journal.rules.judge import flags_of, judged
+from journal.rules.stretches import Court, raw
 from journal.season.history import History
 from journal.standing import findings, preflight, standing
 from tests.rules.seasons import BEGINS, LAWNS, SPAN, entries, kept, lawns, numbered
@@ -175,7 +176,7 @@ EDGES = {
 }  # fmt: skip
 
 
-def _day_by_day(book: History, rule: Rule, zone: str) -> list[frozenset[Answer]]:
+def _day_by_day(book: History, rule: Rule, zone: str) -> list[frozenset[tuple[str, Level]]]:
     found = []
     for ahead in range(SPAN + 90):
         past = book.on(zone, BEGINS + timedelta(ahead))
@@ -185,10 +186,10 @@ def _day_by_day(book: History, rule: Rule, zone: str) -> list[frozenset[Answer]]
 
 def _turns_as_it_should(book: History, rule: Rule) -> None:
     every_day = _day_by_day(book, rule, "front")
-    turned = dict(answers(rule, book, "front", FIRST, FIRST + len(every_day) - 1))
-    holds = turned[FIRST]
+    stood = raw(Court(book, "front", {rule.id: rule}, FIRST, FIRST + len(every_day) - 1))
+    spans = [(subject, level, days) for (_, subject), levels in stood.items() for level, days in levels.items()]
     for ahead, found in enumerate(every_day):
-        holds = turned.get(FIRST + ahead, holds)
+        holds = {(subject, level) for subject, level, days in spans if days >> ahead & 1}
         assert holds == found, f"{rule.id} turns on {BEGINS + timedelta(ahead)}"
 
 

@@ -10,7 +10,6 @@ from journal.season.growth import (
     frozen_open,
     growing,
     growth_end,
-    growth_start,
     growth_window,
     next_start,
     northern_day,
@@ -57,9 +56,7 @@ def test_both_ends_are_in_the_season(on: str, grows: bool) -> None:
     assert growing(front(lawn(), on)) is grows
 
 
-def test_start_and_end_of_this_season_or_the_next() -> None:
-    assert growth_start(front(lawn(), "2026-11-10")) == date(2026, 4, 10)
-    assert growth_start(front(lawn(), "2026-11-11")) == date(2027, 4, 10)
+def test_the_end_of_this_season_and_the_next_start() -> None:
     assert growth_end(front(lawn(), "2026-01-01")) == date(2026, 11, 10)
     here = lawn().lawn(day("2026-06-01"))
     assert next_start(here, date(2026, 4, 9)) == date(2026, 4, 10)

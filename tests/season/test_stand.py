@@ -10,7 +10,6 @@ from journal.season.stand import (
     day_zero,
     emerged_on,
     first_mowing_after_sowing,
-    flowering_open,
     in_seedbed,
     intentions,
     mix_of,
@@ -143,11 +142,8 @@ def test_intentions_stand_until_done_or_two_weeks_late() -> None:
     assert standing(again, "2026-08-31") == 1
 
 
-def test_flowers_and_weeds_seen() -> None:
-    seen = book("2026-05-20 see flowering front", "2026-05-20 see crabgrass front")
-    assert flowering_open(front(seen, "2026-06-09")) is not None
-    assert flowering_open(front(seen, "2026-06-10")) is None
-    assert flowering_open(front(book("2026-05-22 mow 3in front", on=seen), "2026-05-22")) is None
+def test_weeds_seen() -> None:
+    seen = book("2026-05-20 see crabgrass front")
     assert weed_seen(front(seen, later("2026-05-20", 399)), "crabgrass") is not None
     assert weed_seen(front(seen, later("2026-05-20", 400)), "crabgrass") is None
     assert weed_seen(front(seen, "2026-06-01"), "clover") is None

@@ -3,7 +3,7 @@
 import pytest
 
 from journal.season.history import History, Past
-from journal.season.water import depth_mm, rain_mm, soaked, water_days, water_on_file, waterings_on
+from journal.season.water import depth_mm, rain_mm, soaked, water_days, water_on_file
 from tests.scenario import book, day, later, lawn
 
 CIRCUITS = (
@@ -19,7 +19,8 @@ def front(history: History, on: str) -> Past:
 def depths(history: History, on: str) -> list[float | None]:
     return [
         None if w.depth_mm is None else round(w.depth_mm, 3)
-        for w in waterings_on(front(history, on), day(on).toordinal())
+        for here in water_days(front(history, on), day(on).toordinal(), day(on).toordinal()).values()
+        for w in here
     ]
 
 
