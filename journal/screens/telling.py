@@ -1,6 +1,7 @@
 """A flag in a few rows of words."""
 
 import re
+from datetime import date
 
 from journal.line.words import USUAL, in_words
 from journal.record.day import spoken
@@ -20,6 +21,12 @@ def clears(flag: Flag, standing: Standing) -> str:
     if flag.clears_on is None or short(flag.clears_on) in flag.clears:
         return flag.clears
     return f"{flag.clears} ({spoken(flag.clears_on, standing.as_of)})"
+
+
+def clearing(flag: Flag, words: str, as_of: date) -> str:
+    """`clears with a mowing`, or `clears on Thu 24 Jun` where it is only the day that ends it."""
+    alone = flag.clears_on is not None and flag.clears == spoken(flag.clears_on, as_of)
+    return f"clears {'on' if alone else 'with'} {words}"
 
 
 def facts_of(flag: Flag, standing: Standing) -> list[tuple[str, str]]:
@@ -94,7 +101,8 @@ def _evidence(flag: Flag, standing: Standing) -> list[str]:
 def beneath(flag: Flag, standing: Standing, width: int) -> list[Row]:
     """Why and what to do, under a flag that is not opened, where there is room for it."""
     rows: list[Row] = []
-    for name, words in (("why", flag.why), ("do", f"{flag.do.rstrip('.')}; clears with {clears(flag, standing)}")):
+    ends = clearing(flag, clears(flag, standing), standing.as_of)
+    for name, words in (("why", flag.why), ("do", f"{flag.do.rstrip('.')}; {ends}")):
         for at, line in enumerate(wrapped(words, width - 12)):
             rows.append((Span(f"      {left('' if at else name, 4)} ", Ink.DIM), Span(line, Ink.DIM)))
     return rows

@@ -8,7 +8,7 @@ from journal.screens.level import LEVEL_INKS
 from journal.screens.paper import Paper
 from journal.screens.picture import Ink, Span, Target
 from journal.screens.rows import cut, left
-from journal.screens.telling import beneath, details
+from journal.screens.telling import beneath, clearing, details
 from journal.screens.today.steps import where
 from journal.standing import Standing
 
@@ -33,7 +33,7 @@ def draw_flags(paper: Paper, standing: Standing, most: int, *, full: bool) -> No
             Span(f" {left(where(flag.zones, standing.lawn), 16)} "),
             Span(flag.headline),
             Span(f"   also {more}" if more else "", Ink.DIM),
-            Span("" if full or more else f"   clears with {flag.clears}", Ink.DIM),
+            Span("" if full or more else f"   {clearing(flag, flag.clears, standing.as_of)}", Ink.DIM),
         )
         paper.stop(
             row,

@@ -17,6 +17,7 @@ from journal.screens.picture import EMPTY_ROW, Ink, Row, Span, Target
 from journal.screens.rows import filled, left
 from journal.screens.today.ruler import closed
 from journal.screens.today.steps import of_zone, short, where
+from journal.screens.today.waiting import Wait, waits
 from journal.season.stand import intentions
 from journal.standing import Standing
 
@@ -67,7 +68,7 @@ def entry_row(entry: Entry, lawn: Lawn, as_of: date) -> Row:
 def coming_up(standing: Standing, zone: str, most: int) -> list[Row]:
     """Steps that open later than today and what else is meant to be done, by their day."""
     steps = [step for step in of_zone(standing.steps, zone) if _later(step, standing)]
-    rows = [(step.earliest or standing.as_of, _ahead(step, standing)) for step in steps]
+    rows = [(wait.first.earliest or standing.as_of, _ahead(wait, standing)) for wait in waits(steps, standing.lawn)]
     planned = {step.step for step in steps}
     rows += [
         (day, _meant(one, day, standing.lawn)) for one, day in _intentions(standing, zone) if one.what not in planned
@@ -96,8 +97,9 @@ def _later(step: Step, standing: Standing) -> bool:
     return step.earliest is not None and step.earliest > standing.as_of and step.state is not State.DONE
 
 
-def _ahead(step: Step, standing: Standing) -> Row:
-    words = f"{step.title or step.step} {where(step.zones, standing.lawn)}".strip()
+def _ahead(wait: Wait, standing: Standing) -> Row:
+    step = wait.first
+    words = f"{step.title or step.step} {where(wait.zones, standing.lawn)}".strip()
     more = []
     if step.best is not None:
         more.append(f"best {short(step.best[0])} to {short(step.best[1])}")
