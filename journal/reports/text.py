@@ -38,7 +38,7 @@ def step_text(step: Step, today: date) -> str:
     when = [f"{word} {spoken(day, today)}" for word, day in (("from", step.earliest), ("by", step.latest)) if day]
     head = f"{step.state.value:<8}{step.title or step.step}  {', '.join(step.zones)}  {' '.join(when)}"
     rows = [head.rstrip()]
-    for name, text in (("", step.why), ("much", step.amount), ("waits", step.waits_for), ("line", step.line)):
+    for name, text in (("why", step.why), ("much", step.amount), ("waits", step.waits_for), ("line", step.line)):
         if text:
             rows += _wrapped(name, text, 15)
     return "\n".join(rows)
