@@ -1,9 +1,8 @@
 """How a rule declares itself, and what it finds."""
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from datetime import date
-from types import MappingProxyType
 
 from journal.facts.citation import Basis
 from journal.facts.house import numbers as house_numbers
@@ -12,8 +11,7 @@ from journal.record.entry import Entry
 from journal.rules.flag import Level
 from journal.rules.numbers import Numbers
 from journal.rules.turns import Turn
-from journal.rules.wakes import WAKES
-from journal.season.history import LAWN, Past
+from journal.season.history import Past
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,9 +38,8 @@ Predicate = Callable[[Past, Numbers], Found]
 class Rule:
     """A predicate on one zone and one day, and all that can be known of it without calling it.
 
-    `watches` are the kinds of entry it may look at, `turns` the days on which its answer can change. With `wakes`, it
-    is silent unless an entry of one of these kinds lies so many days back at the most. A rule of the `whole_lawn`
-    looks at other zones too.
+    `watches` are the kinds of entry it may look at, `turns` the days on which its answer can change. A rule of the
+    `whole_lawn` looks at other zones too.
     """
 
     id: str
@@ -54,20 +51,11 @@ class Rule:
     basis: tuple[Basis, ...]
     whole_lawn: bool
     predicate: Predicate
-    wakes: tuple[tuple[type[Entry], int], ...] = ()
 
     @property
     def can_be_off(self) -> bool:
         """Whether an owner may switch it off: not where it warns of harm or loss."""
         return not {Level.HARM, Level.LOSS} & {*self.levels}
-
-    def awake(self, past: Past) -> bool:
-        """Whether it can have anything to say: asked first, for it costs next to nothing."""
-        return not self.wakes or any(
-            track.near(past.day, days)
-            for kind, days in self.wakes
-            for track in (past.history.track(past.zone, kind), past.history.track(LAWN, kind))
-        )
 
     def find(self, past: Past, numbers: Numbers) -> tuple[Finding, ...]:
         """What it finds on that day, in a tuple. Raises ValueError for a level that was not declared."""
@@ -91,12 +79,10 @@ def rule(
     turns: Iterable[Turn],
     basis: Iterable[Basis],
     whole_lawn: bool = False,
-    wakes: Mapping[type[Entry], int] = MappingProxyType({}),
 ) -> Callable[[Predicate], Predicate]:
     """Declare a rule. Its house numbers are those of the same id; its first line of docstring says what it is about.
 
-    Raises ValueError for a second one of that id, for one that says nothing of itself, and for `wakes` that can't be
-    held to: of a rule of the whole lawn, or of a kind that it does not watch.
+    Raises ValueError for a second one of that id, and for one that says nothing of itself.
     """
 
     def declare(predicate: Predicate) -> Predicate:
@@ -106,13 +92,9 @@ def rule(
         if not says:
             raise ValueError(f"{id} does not say what it is about.")
         kinds = frozenset(kind.kind for kind in watches)
-        woken = wakes or {kind: days for kind, days in WAKES.get(id, {}).items() if kind.kind in kinds}
-        if woken and (whole_lawn or not {kind.kind for kind in woken} <= kinds):
-            raise ValueError(f"{id} is woken by what it does not watch.")
         RULES[id] = Rule(
-            id, says, tuple(levels), kinds, tuple(turns), house_numbers(id), tuple(basis), whole_lawn, predicate,
-            tuple(woken.items()),
-        )  # fmt: skip
+            id, says, tuple(levels), kinds, tuple(turns), house_numbers(id), tuple(basis), whole_lawn, predicate
+        )
         return predicate
 
     return declare

@@ -41,7 +41,6 @@ def _rests(entry: Entry, site: Site) -> Iterator[int]:
         at(seasons),
     ),
     basis=(published("purdue-resting", "purdue-ppdl", "purdue-survival"),),
-    wakes={Sighting: LONGEST},
 )
 def dormant_thirst(past: Past, n: Numbers) -> tuple[Finding, ...]:
     """A resting lawn too long without water, and whether it is still brown."""

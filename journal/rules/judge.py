@@ -16,14 +16,12 @@ LOOK_BACK_DAYS = 60
 
 def judged(rule: Rule, past: Past) -> tuple[tuple[Finding, Numbers], ...]:
     """What a rule finds on one day, with the numbers it read. A rule that is switched off finds harm only."""
-    if not rule.awake(past):
-        return ()
     numbers = Numbers(rule.id, past.lawn)
     return tuple((f, numbers) for f in found(rule, past.watching(rule.watches), numbers))
 
 
 def found(rule: Rule, past: Past, numbers: Numbers) -> tuple[Finding, ...]:
-    """The same of a rule that is awake, with numbers that may be those of another day on the same lawn."""
+    """The same, with numbers that may be those of another day on the same lawn."""
     every = rule.find(past, numbers)
     return tuple(f for f in every if f.level is Level.HARM) if every and rule.id in past.lawn.off else every
 

@@ -38,7 +38,6 @@ LONGEST_DAYS = 300
         at(kept_since(Sighting), "days", "days-bluegrass"),
     ),
     basis=(published("isu-watering", "nebraska-lifeline", note="bluegrass is 7 to 14 days slower than the others"),),
-    wakes={Seeding: LONGEST_DAYS},
 )
 def not_emerged(past: Past, n: Numbers) -> Finding | None:
     """Sown, and no seedlings seen when they are due."""

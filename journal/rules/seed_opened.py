@@ -27,7 +27,6 @@ LONGEST_DAYS = 60
         practice("seed wants to lie in the soil, not on it"),
         published("osu-reseed", "kstate-seed-tips", note="cover of 0.1 to 0.3 in; 2 to 4 passes of coring are printed"),
     ),
-    wakes={Seeding: LONGEST_DAYS},
 )
 def seed_unopened(past: Past, n: Numbers) -> Finding | None:
     """Sown into turf that was not cored, dethatched or raked."""

@@ -31,7 +31,6 @@ LONGEST_DAYS = 60
             note="half the rate of bare soil; most do not say whether pure live seed is meant",
         ),
     ),
-    wakes={Seeding: LONGEST_DAYS},
 )  # fmt: skip
 def seed_rate(past: Past, n: Numbers) -> tuple[Finding, ...]:
     """Sown much thicker or thinner than the label or the publications say."""

@@ -38,7 +38,6 @@ LONGEST_DAYS = 400
     watches=(Seeding, Sighting),
     turns=(after(Seeding, "stands-days"), after(Sighting), at(seasons, "spring-days")),
     basis=(published("osu-ec1550", "purdue-how-late", note="seed in warm soil with too little season left is lost"),),
-    wakes={Seeding: LONGEST_DAYS},
 )
 def seed_short_season(past: Past, n: Numbers) -> tuple[Finding, ...]:
     """Sown with too little growth left before winter."""
@@ -98,7 +97,6 @@ def _asks(past: Past, seeding: Seeding, n: Numbers) -> bool:
         published("isu-establish", "purdue-how-late", note="Oregon accepts early May to mid-June"),
         memory("in spring the barrier against annual weeds must wait for the seedlings"),
     ),
-    wakes={Seeding: LONGEST_DAYS},
 )
 def seed_season(past: Past, n: Numbers) -> tuple[Finding, ...]:
     """Sown in spring or summer, or ryegrass sown dormant."""

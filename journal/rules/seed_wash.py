@@ -32,7 +32,6 @@ LONGEST_DAYS = 330
         *(after(kind) for kind in (Rain, Weather)),
     ),
     basis=(judgment("an inch in a day runs over loose seed, more so on a slope", "osu-reseed"),),
-    wakes={Seeding: LONGEST_DAYS},
 )
 def seed_wash(past: Past, n: Numbers) -> Finding | None:
     """So much rain in a day that fresh seed may have moved."""

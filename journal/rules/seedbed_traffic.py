@@ -27,7 +27,6 @@ LONGEST_DAYS = 60
         practice("nobody walks on seed before the first cut"),
         published("kansas-tips", "psu-right-seed", note="little until it is mown; 8 to 10 weeks for ryegrass"),
     ),
-    wakes={Sighting: LONGEST_DAYS},
 )
 def seedbed_traffic(past: Past, n: Numbers) -> Finding | None:
     """Walked on before the first cut."""

@@ -14,8 +14,8 @@ from journal.rules.flag import Level
 from journal.rules.judge import found, judged
 from journal.rules.numbers import LABEL, Numbers
 from journal.rules.precedence import TABLE, Where, Yields
-from journal.rules.turns import near_bits, ones, sites, turn_bits
-from journal.season.history import LAWN, History, Past
+from journal.rules.turns import ones, sites, turn_bits
+from journal.season.history import History, Past
 
 Bits = int
 """Days: the lowest bit is the first day judged."""
@@ -56,8 +56,6 @@ class Court:
 
     def find(self, rule: Rule, past: Past) -> tuple[Finding, ...]:
         """What the rule finds that day. One set of numbers serves all days of a lawn."""
-        if not rule.awake(past):
-            return ()
         key = rule.id, id(past.lawn)
         numbers = self._numbers.get(key)
         if numbers is None:
@@ -85,7 +83,7 @@ def raw(court: Court) -> Stood:
     zones = court.history.lawn(date.fromordinal(court.last)).zone_names
     for rule in court.rules.values():
         places = sites(court.history, zones if rule.whole_lawn else (court.zone,))
-        for at in ones(turn_bits(rule.id, rule.turns, places, court.first, court.last) & _wakeful(court, rule)):
+        for at in ones(turn_bits(rule.id, rule.turns, places, court.first, court.last)):
             turning[at].append(rule)
     stood: defaultdict[Subject, defaultdict[Level, Bits]] = defaultdict(lambda: defaultdict(int))
     open_: dict[str, dict[tuple[str, Level], int]] = {}
@@ -105,17 +103,6 @@ def raw(court: Court) -> Stood:
         for (subject, level), since in still.items():
             stood[rule_id, subject][level] |= span(since, end)
     return stood
-
-
-def _wakeful(court: Court, rule: Rule) -> Bits:
-    """The days on which the rule can have something to say, and the first one after each."""
-    if not rule.wakes:
-        return span(0, court.last - court.first + 1)
-    return together(
-        near_bits(court.history.track(zone, kind), days + 1, court.first, court.last)
-        for kind, days in rule.wakes
-        for zone in (court.zone, LAWN)
-    )
 
 
 def settled(court: Court, stood: Stood) -> Stood:

@@ -165,20 +165,6 @@ def turn_bits(rule: str, turns: Iterable[Turn], sites: Iterable[Site], first: in
     return bits
 
 
-def near_bits(track: Track[Any], days: int, first: int, last: int) -> int:
-    """The days from the first to the last that lie so many days after an entry at the most, as bits."""
-    if not track.days:
-        return 0
-    base, bits = _bits(track)
-    reached = 1
-    while reached <= days:
-        step = min(reached, days + 1 - reached)
-        bits |= bits << step
-        reached += step
-    ahead = base - first
-    return (bits << ahead if ahead >= 0 else bits >> -ahead) & ((1 << (last - first + 1)) - 1)
-
-
 def ones(days: int) -> list[int]:
     """The places of the bits that are set, in ascending order."""
     return [at for at, bit in enumerate(reversed(f"{days:b}")) if bit == "1"]

@@ -26,7 +26,6 @@ TIMER_DAYS = 7
     watches=(*STAND, *GROWING, *ROOT_ZONE, *HOLDS),
     turns=(after(Weather, *range(FRESH_DAYS + 1)),),
     basis=(CHECKBOOK_BASIS, COEFFICIENT_BASIS),
-    wakes={Weather: FRESH_DAYS},
 )
 def water_deficit(past: Past, n: Numbers) -> Finding | None:
     """The roots have used up more water than they may."""

@@ -35,7 +35,6 @@ WANTED_DAYS = 3
     watches=(*STAND, *ROOT_ZONE, *HOLDS),
     turns=(after(Watering, *range(_LONGEST + 1)),),
     basis=(),
-    wakes={Watering: _LONGEST},
 )
 def water_often(past: Past, n: Numbers) -> Finding | None:
     """An established lawn watered on many days of one week."""

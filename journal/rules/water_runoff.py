@@ -26,7 +26,6 @@ Run = tuple[float, float]
     watches=(Watering,),
     turns=(after(Watering, "stands-days"),),
     basis=(SOAK_BASIS, INTAKE_BASIS),
-    wakes={Watering: 60},
 )
 def water_runoff(past: Past, n: Numbers) -> Finding | None:
     """More water at once than soil and slope take up."""
